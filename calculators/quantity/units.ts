@@ -1,0 +1,217 @@
+import { dimensionless, type Dimension } from './dimension.ts';
+
+/**
+ * Units and their factors to coherent SI, from B. N. Taylor and A. Thompson, *Guide for the Use of the International
+ * System of Units (SI)*, NIST Special Publication 811, 2008 edition, Appendix B. Factors printed there in bold are exact;
+ * everything here is built from exact ones, never typed as a rounded product.
+ */
+const inch = 0.0254;
+const foot = 12 * inch;
+const mile = 5280 * foot;
+const pound = 0.45359237;
+const ounce = pound / 16;
+/** Standard acceleration of free fall, exact by definition. */
+export const standardGravity = 9.80665;
+const degree = Math.PI / 180;
+const turn = 2 * Math.PI;
+const minute = 60;
+const hour = 3600;
+
+export interface Unit {
+  /** As printed and as typed: `kgf cm`. */
+  readonly symbol: string;
+  /** Multiply a number in this unit by this to get SI. */
+  readonly factor: number;
+  /** Other spellings a reader may type. */
+  readonly also?: readonly string[];
+}
+
+export interface Quantity {
+  readonly name: string;
+  /** With its article, for sentences: "a length". */
+  readonly phrase: string;
+  readonly dimension: Dimension;
+  /** The first one is coherent SI. */
+  readonly units: readonly [Unit, ...Unit[]];
+}
+
+const unit = (symbol: string, factor: number, ...also: string[]): Unit => ({ symbol, factor, also });
+
+const perSecond: Dimension = [0, 0, -1, 0, 0];
+const torqueOrEnergy: Dimension = [1, 2, -2, 0, 0];
+
+export const quantities = [
+  {
+    name: 'ratio',
+    phrase: 'a plain number',
+    dimension: dimensionless,
+    units: [unit('', 1), unit('%', 0.01, 'percent')],
+  },
+  { name: 'count', phrase: 'a whole number', dimension: dimensionless, units: [unit('', 1)] },
+  {
+    name: 'angle',
+    phrase: 'an angle',
+    dimension: dimensionless,
+    units: [
+      unit('rad', 1, 'radian', 'radians'),
+      unit('deg', degree, '°', 'degree', 'degrees'),
+      unit('turn', turn, 'turns', 'rev'),
+    ],
+  },
+  {
+    name: 'length',
+    phrase: 'a length',
+    dimension: [0, 1, 0, 0, 0],
+    units: [
+      unit('m', 1, 'metre', 'metres', 'meter', 'meters'),
+      unit('mm', 1e-3),
+      unit('cm', 1e-2),
+      unit('km', 1e3),
+      unit('um', 1e-6, 'µm', 'μm', 'micron', 'microns'),
+      unit('in', inch, 'inch', 'inches', '"', '″'),
+      unit('ft', foot, 'foot', 'feet'),
+    ],
+  },
+  {
+    name: 'area',
+    phrase: 'an area',
+    dimension: [0, 2, 0, 0, 0],
+    units: [unit('m^2', 1), unit('mm^2', 1e-6), unit('cm^2', 1e-4), unit('in^2', inch ** 2)],
+  },
+  {
+    name: 'time',
+    phrase: 'a time',
+    dimension: [0, 0, 1, 0, 0],
+    units: [unit('s', 1, 'sec'), unit('ms', 1e-3), unit('min', minute), unit('h', hour, 'hr', 'hours')],
+  },
+  {
+    name: 'velocity',
+    phrase: 'a speed',
+    dimension: [0, 1, -1, 0, 0],
+    units: [
+      unit('m/s', 1),
+      unit('mm/s', 1e-3),
+      unit('cm/s', 1e-2),
+      unit('km/h', 1e3 / hour, 'kph', 'kmh'),
+      unit('in/s', inch, 'ips'),
+      unit('ft/s', foot, 'fps'),
+      unit('mph', mile / hour, 'mi/h'),
+    ],
+  },
+  {
+    name: 'acceleration',
+    phrase: 'an acceleration',
+    dimension: [0, 1, -2, 0, 0],
+    units: [unit('m/s^2', 1, 'm/s/s'), unit('mm/s^2', 1e-3), unit('ft/s^2', foot), unit('gn', standardGravity)],
+  },
+  {
+    name: 'angular velocity',
+    phrase: 'a turning speed',
+    dimension: perSecond,
+    units: [
+      unit('rad/s', 1),
+      unit('rpm', turn / minute, 'r/min', 'rev/min', '1/min'),
+      unit('deg/s', degree, '°/s'),
+      unit('turn/s', turn, 'rev/s', 'rps'),
+    ],
+  },
+  { name: 'frequency', phrase: 'a frequency', dimension: perSecond, units: [unit('Hz', 1), unit('kHz', 1e3)] },
+  {
+    name: 'mass',
+    phrase: 'a mass',
+    dimension: [1, 0, 0, 0, 0],
+    units: [unit('kg', 1), unit('g', 1e-3), unit('lb', pound, 'lbs'), unit('oz', ounce)],
+  },
+  {
+    name: 'force',
+    phrase: 'a force',
+    dimension: [1, 1, -2, 0, 0],
+    units: [
+      unit('N', 1),
+      unit('kN', 1e3),
+      unit('kgf', standardGravity),
+      unit('gf', standardGravity / 1e3),
+      unit('lbf', pound * standardGravity),
+      unit('ozf', ounce * standardGravity),
+    ],
+  },
+  {
+    name: 'torque',
+    phrase: 'a torque',
+    dimension: torqueOrEnergy,
+    units: [
+      unit('N m', 1),
+      unit('mN m', 1e-3),
+      unit('N cm', 1e-2),
+      unit('kgf cm', standardGravity * 1e-2, 'kg cm'),
+      unit('gf cm', standardGravity * 1e-5, 'g cm'),
+      unit('lbf in', pound * standardGravity * inch, 'lb in', 'in lbf', 'in lb'),
+      unit('lbf ft', pound * standardGravity * foot, 'lb ft', 'ft lbf', 'ft lb'),
+      unit('ozf in', ounce * standardGravity * inch, 'oz in'),
+    ],
+  },
+  {
+    name: 'energy',
+    phrase: 'an energy',
+    dimension: torqueOrEnergy,
+    units: [unit('J', 1), unit('kJ', 1e3), unit('W h', hour)],
+  },
+  {
+    name: 'power',
+    phrase: 'a power',
+    dimension: [1, 2, -3, 0, 0],
+    units: [unit('W', 1), unit('mW', 1e-3), unit('kW', 1e3)],
+  },
+  {
+    name: 'pressure',
+    phrase: 'a pressure',
+    dimension: [1, -1, -2, 0, 0],
+    units: [
+      unit('Pa', 1),
+      unit('kPa', 1e3),
+      unit('MPa', 1e6, 'N/mm^2'),
+      unit('GPa', 1e9),
+      unit('psi', (pound * standardGravity) / inch ** 2),
+    ],
+  },
+  { name: 'current', phrase: 'a current', dimension: [0, 0, 0, 1, 0], units: [unit('A', 1), unit('mA', 1e-3)] },
+  { name: 'voltage', phrase: 'a voltage', dimension: [1, 2, -3, -1, 0], units: [unit('V', 1), unit('mV', 1e-3)] },
+  {
+    name: 'resistance',
+    phrase: 'a resistance',
+    dimension: [1, 2, -3, -2, 0],
+    units: [unit('ohm', 1, 'Ω', 'Ω', 'ohms'), unit('mohm', 1e-3, 'mΩ', 'mΩ')],
+  },
+] as const satisfies readonly Quantity[];
+
+export type QuantityName = (typeof quantities)[number]['name'];
+
+const byName = new Map<string, Quantity>(quantities.map((quantity) => [quantity.name, quantity]));
+
+/** @throws Error for a name that is none of the table's. */
+export function quantityOf(name: QuantityName): Quantity {
+  const quantity = byName.get(name);
+  if (!quantity) throw new Error(`unknown quantity: ${name}`);
+  return quantity;
+}
+
+/** Spaces, dots and carets are matters of taste: `N·m`, `N*m`, `Nm` and `N m` are one unit. */
+const plain = (text: string): string =>
+  text.replace(/[\s·.*^]/g, '').replace(/[²³]/g, (digit) => (digit === '²' ? '2' : '3')).replace(/−/g, '-');
+
+/** The unit a reader typed, by any spelling, case ignored where that leaves one unit; `undefined` when there is none. */
+export function findUnit(quantity: Quantity, typed: string): Unit | undefined {
+  const spellings = (one: Unit): string[] => [one.symbol, ...(one.also ?? [])].map(plain);
+  const wanted = plain(typed);
+  const exact = quantity.units.find((one) => spellings(one).includes(wanted));
+  if (exact) return exact;
+  const loose = quantity.units.filter((one) => spellings(one).some((s) => s.toLowerCase() === wanted.toLowerCase()));
+  return loose.length === 1 ? loose[0] : undefined;
+}
+
+/** @throws Error for a symbol the quantity lacks: an author's mistake. */
+export function unitOf(quantity: Quantity, symbol: string): Unit {
+  const found = quantity.units.find((one) => one.symbol === symbol);
+  if (!found) throw new Error(`unknown unit: ${symbol} (${quantity.name})`);
+  return found;
+}

@@ -1,0 +1,141 @@
+import { defineCalculator } from '../calculator.ts';
+import { alpha, omega, R, r } from '../givens.ts';
+import { wheelAngle, wheelNumber } from './wheel-steps.ts';
+
+export const bodyMotion = defineCalculator({
+  id: 'body-motion',
+  edition: 1,
+  module: 'wheel-kinematics',
+  title: 'Robot motion from wheel speeds',
+  question: 'The encoders say this: where is the robot going?',
+  given: [omega, alpha, R, r],
+  steps: [
+    { name: 'n', brief: true, means: 'number of wheels', quantity: 'count', unit: '', formula: 'count(omega)' },
+    wheelNumber,
+    wheelAngle,
+    {
+      name: 'u',
+      means: 'rim speed of each wheel',
+      quantity: 'velocity',
+      unit: 'm/s',
+      formula: 'r * omega',
+    },
+    {
+      name: 'u_x',
+      means: 'its part straight ahead',
+      quantity: 'velocity',
+      unit: 'm/s',
+      formula: '-u * sin(alpha_i)',
+      why: 'A wheel at angle α drives along (−sin α, cos α).',
+    },
+    {
+      name: 'u_y',
+      means: 'its part to the left',
+      quantity: 'velocity',
+      unit: 'm/s',
+      formula: 'u * cos(alpha_i)',
+    },
+    {
+      name: 'v_x',
+      means: 'speed straight ahead',
+      quantity: 'velocity',
+      unit: 'm/s',
+      formula: '2 / n * sum(u_x)',
+      why: 'The motion that fits all wheels best in the sense of least squares. For evenly spaced wheels the squares of sin α add up to n/2, whence the 2/n.',
+    },
+    {
+      name: 'v_y',
+      means: 'speed to the left',
+      quantity: 'velocity',
+      unit: 'm/s',
+      formula: '2 / n * sum(u_y)',
+    },
+    {
+      name: 'Omega',
+      means: 'yaw rate, counter-clockwise',
+      quantity: 'angular velocity',
+      unit: 'deg/s',
+      formula: 'sum(u) / (n * R)',
+      why: 'Travel adds up to nothing round the circle, so what is left of the sum is turning.',
+    },
+    {
+      name: 'v',
+      means: 'speed over the floor',
+      quantity: 'velocity',
+      unit: 'm/s',
+      formula: 'sqrt(v_x^2 + v_y^2)',
+    },
+    {
+      name: 'theta',
+      means: 'heading of travel',
+      quantity: 'angle',
+      unit: 'deg',
+      formula: 'atan2(v_y, v_x)',
+    },
+    {
+      name: 'e',
+      means: 'what each wheel turns beside the best fit',
+      quantity: 'velocity',
+      unit: 'm/s',
+      formula: 'u - (v_y * cos(alpha_i) - v_x * sin(alpha_i) + R * Omega)',
+      why: 'Three wheels fit any motion. A fourth one can disagree: then one of them slips, or a reading is wrong.',
+    },
+    { name: 'e_abs', brief: true, means: 'size of each disagreement', quantity: 'velocity', unit: 'm/s', formula: 'abs(e)' },
+    { name: 'e_top', brief: true, means: 'largest disagreement', quantity: 'velocity', unit: 'm/s', formula: 'max(e_abs)' },
+    { name: 'u_abs', brief: true, means: 'size of each rim speed', quantity: 'velocity', unit: 'm/s', formula: 'abs(u)' },
+    { name: 'u_top', brief: true, means: 'fastest rim', quantity: 'velocity', unit: 'm/s', formula: 'max(u_abs)' },
+    {
+      name: 'e_share',
+      means: 'largest disagreement as a share of the fastest rim',
+      quantity: 'ratio',
+      unit: '%',
+      formula: 'if(u_top > 0, e_top / u_top, 0)',
+    },
+    {
+      name: 'i_e', brief: true,
+      means: 'wheels that disagree most',
+      quantity: 'count',
+      unit: '',
+      formula: 'if(e_abs >= 0.999 * e_top, i, 0)',
+    },
+    {
+      name: 'suspect',
+      means: 'number of the wheel to suspect, 0 when none can be told',
+      quantity: 'count',
+      unit: '',
+      formula: 'if(n >= 5 and e_share > 0.01, max(i_e), 0)',
+      why: 'One wheel wrong alone leaves its largest disagreement at itself once there are five wheels or more. With four, all four disagree alike.',
+    },
+  ],
+  results: ['v', 'theta', 'Omega', 'v_x', 'v_y', 'e_top', 'suspect'],
+  cautions: [
+    {
+      when: 'n == 3',
+      says: 'Three wheels always agree: whatever the encoders say, some motion fits it. Slip leaves no trace here.',
+    },
+    {
+      when: 'n == 4 and e_share > 0.01',
+      says: 'The wheels disagree by {e_top in mm/s}, so one slips or a reading is wrong. With four wheels the disagreement is the same for each, so it does not tell which.',
+    },
+    {
+      when: 'suspect > 0',
+      says: 'The wheels disagree, by {e_top in mm/s} at most, so one slips or a reading is wrong. If it is one wheel alone, it is wheel {suspect}.',
+    },
+    {
+      when: 'v <= 1e-9 * u_top',
+      says: 'The robot turns on the spot or stands: the heading of travel has no meaning.',
+    },
+  ],
+  limits: [
+    {
+      asks: 'Do all wheels turn alike?',
+      answer: 'Then the robot turns on the spot.',
+      at: { omega: '5, 5, 5 rad/s' },
+    },
+    {
+      asks: 'Does a wheel slip?',
+      answer: 'The encoders count what the wheel turned, not what the floor saw.',
+      at: { omega: '10, 0, -10, 0, 3 rad/s' },
+    },
+  ],
+});
