@@ -127,7 +127,16 @@ export function given(
   };
   const [least, most] = range.map((text) => Number(siOf(entry(text), quantity)));
   const usualEntry = entry(usual, more.list !== undefined);
-  return { name, means, quantity, unit: usualEntry.unit, usual: usualEntry, least: least ?? NaN, most: most ?? NaN, ...more };
+  return {
+    name,
+    means,
+    quantity,
+    unit: usualEntry.unit,
+    usual: usualEntry,
+    least: least ?? NaN,
+    most: most ?? NaN,
+    ...more,
+  };
 }
 
 /** The same given with another usual value, where a question needs it. */

@@ -31,24 +31,26 @@ export interface FromQuery {
   readonly problems: readonly string[];
 }
 
-/** Reads a link. A missing given is no problem (it has its usual value); a bad one is found when its text is read. */
-export function fromQuery(calculator: Linkable, query: string): FromQuery {
-  const parameters = new URLSearchParams(query);
-  const texts: Record<string, string> = {};
+/**
+ * Reads a link. A missing given is no problem (it has its usual value); a bad one is found when its text is read.
+ * @param pairs the names and texts of the query string, as `new URLSearchParams(query)` gives them.
+ */
+export function fromQuery(calculator: Linkable, pairs: Iterable<readonly [string, string]>): FromQuery {
+  const texts = new Map<string, string>();
   const problems: string[] = [];
   const known = new Set(calculator.given.map((given) => given.name));
-  for (const name of new Set(parameters.keys())) {
-    const all = parameters.getAll(name);
-    if (name === editionKey) continue;
-    if (!known.has(name)) problems.push(`The link gives “${name}”, which this calculator does not take.`);
-    else if (all.length > 1) problems.push(`The link gives ${name} more than once; the first is used.`);
-    if (known.has(name)) texts[name] = all[0] ?? '';
+  for (const [name, text] of pairs) {
+    if (name === editionKey) problems.push(...editionProblems(calculator, text));
+    else if (!known.has(name)) problems.push(`The link gives “${name}”, which this calculator does not take.`);
+    else if (texts.has(name)) problems.push(`The link gives ${name} more than once; the first is used.`);
+    else texts.set(name, text);
   }
-  const edition = parameters.get(editionKey);
-  if (edition !== null && edition !== String(calculator.edition)) {
-    problems.push(
-      `The link was made for edition “${edition}” of this calculator and this is edition ${calculator.edition}: check that the numbers mean what they did.`,
-    );
-  }
-  return { texts, problems };
+  return { texts: Object.fromEntries(texts), problems };
 }
+
+const editionProblems = ({ edition }: Linkable, text: string): string[] =>
+  text === String(edition)
+    ? []
+    : [
+        `The link was made for edition “${text}” of this calculator and this is edition ${edition}: check that the numbers mean what they did.`,
+      ];

@@ -33,7 +33,8 @@ export function solve(calculator: Solvable, inputs: Values): Solution {
   return refusal ? { values, refusal } : { values };
 }
 
-const noResult = (step: Step): string => `There is no ${step.means} for these values: the formula has no finite result.`;
+const noResult = (step: Step): string =>
+  `There is no ${step.means} for these values: the formula has no finite result.`;
 
 function stepValue(step: Step, values: Values): Value {
   switch (step.kind) {

@@ -31,7 +31,8 @@ function stepFaults(step: Step, dimensions: Readonly<Record<string, Dimension>>)
   const reach = step.kind === 'root' ? (dimensions[step.target] ?? dimensionless) : want;
   return attempt(() => {
     const got = dimensionOf(step.tree, dimensions);
-    if (!sameDimension(got, reach)) throw new Error(`the formula gives ${showDimension(got)}, not ${showDimension(reach)}`);
+    if (!sameDimension(got, reach))
+      throw new Error(`the formula gives ${showDimension(got)}, not ${showDimension(reach)}`);
   }, step.name);
 }
 

@@ -41,7 +41,8 @@ export interface Refused {
   readonly message: string;
 }
 
-export type Worked = { readonly ok: true; readonly working: Working } | { readonly ok: false; readonly refused: Refused };
+export type Worked =
+  { readonly ok: true; readonly working: Working } | { readonly ok: false; readonly refused: Refused };
 
 const lines = new WeakMap<Calculator, ReadonlyMap<string, Line>>();
 

@@ -131,7 +131,11 @@ export function parse(formula: string, known?: ReadonlySet<string>): Tree {
     const wanted: number | readonly [number, number] = functionArguments[of];
     const [least, most] = typeof wanted === 'number' ? [wanted, wanted] : wanted;
     if (args.length < least || args.length > most) {
-      throw new FormulaError(`${of} takes ${least === most ? least : `${least} to ${most}`} arguments, not ${args.length}`, formula, at);
+      throw new FormulaError(
+        `${of} takes ${least === most ? least : `${least} to ${most}`} arguments, not ${args.length}`,
+        formula,
+        at,
+      );
     }
     if (closesList(of, args.length) && args[0]?.kind !== 'name') {
       throw new FormulaError(`${of} of a list takes a single name: make the list a step of its own`, formula, at);

@@ -146,6 +146,7 @@ function startsWithNumber(tree: Tree): boolean {
 
 /** Would a factor written behind this look like part of a function's argument, or of a sum? */
 function endsOpen(tree: Tree): boolean {
-  if (tree.kind === 'call') return commands[tree.name] !== undefined || tree.name === 'sum' || tree.name === 'min' || tree.name === 'max';
+  if (tree.kind === 'call')
+    return commands[tree.name] !== undefined || tree.name === 'sum' || tree.name === 'min' || tree.name === 'max';
   return tree.kind === 'operate' && tree.op === '*' && endsOpen(tree.right);
 }

@@ -52,7 +52,9 @@ export function parseEntry(text: string, name: QuantityName, unit: string, list 
 }
 
 function unknownUnit(typed: string, name: QuantityName): string {
-  const symbols = quantityOf(name).units.map((one: Unit) => one.symbol).filter(Boolean);
+  const symbols = quantityOf(name)
+    .units.map((one: Unit) => one.symbol)
+    .filter(Boolean);
   const known = symbols.length > 0 ? `known here: ${symbols.join(', ')}` : 'it takes no unit';
   return `“${typed}” is not a unit of ${quantityOf(name).phrase.replace(/^an? /, '')} (${known})`;
 }

@@ -197,7 +197,10 @@ export function quantityOf(name: QuantityName): Quantity {
 
 /** Spaces, dots and carets are matters of taste: `N·m`, `N*m`, `Nm` and `N m` are one unit. */
 const plain = (text: string): string =>
-  text.replace(/[\s·.*^]/g, '').replace(/[²³]/g, (digit) => (digit === '²' ? '2' : '3')).replace(/−/g, '-');
+  text
+    .replace(/[\s·.*^]/g, '')
+    .replace(/[²³]/g, (digit) => (digit === '²' ? '2' : '3'))
+    .replace(/−/g, '-');
 
 /** The unit a reader typed, by any spelling, case ignored where that leaves one unit; `undefined` when there is none. */
 export function findUnit(quantity: Quantity, typed: string): Unit | undefined {

@@ -10,8 +10,8 @@ export const rollRatio = defineCalculator({
   given: [v, phi, r, q],
   steps: [
     {
-      name: 'ratio',
-      means: 'rolling ratio',
+      name: 's',
+      means: 'rolling ratio: the share of the travel along the drive direction',
       quantity: 'ratio',
       unit: '',
       formula: 'cos(phi)',
@@ -22,7 +22,7 @@ export const rollRatio = defineCalculator({
       means: 'rolling part of the travel',
       quantity: 'velocity',
       unit: 'm/s',
-      formula: 'v * ratio',
+      formula: 'v * s',
       why: 'A wheel that does not slip rolls only along its drive direction, so its rim moves at this speed.',
     },
     {
@@ -50,10 +50,10 @@ export const rollRatio = defineCalculator({
       why: 'The roller touches the floor at its own radius and rolls sideways on it.',
     },
   ],
-  results: ['ratio', 'omega_w', 'omega_q'],
+  results: ['s', 'omega_w', 'omega_q'],
   cautions: [
     {
-      when: 'abs(ratio) < 0.1',
+      when: 'abs(s) < 0.1',
       says: 'The wheel hardly turns here, so small errors in its angle decide which way it turns: do not read the robot’s speed from this wheel.',
     },
     {
@@ -74,7 +74,8 @@ export const rollRatio = defineCalculator({
     },
     {
       asks: 'Do the rollers turn freely?',
-      answer: 'They are taken to. A stiff or blocked roller drags, and the floor then pushes the wheel where no motor steers it.',
+      answer:
+        'They are taken to. A stiff or blocked roller drags, and the floor then pushes the wheel where no motor steers it.',
     },
     {
       asks: 'Does the wheel slip along its drive direction?',

@@ -43,7 +43,8 @@ export const speedEnvelope = defineCalculator({
       why: 'Turning takes part of every wheel’s speed: it helps a wheel that travel turns the other way and hinders one that it turns the same way.',
     },
     {
-      name: 'k_top', brief: true,
+      name: 'k_top',
+      brief: true,
       means: 'the same for the hardest pressed wheel',
       quantity: 'ratio',
       unit: '',
@@ -144,7 +145,11 @@ export const speedEnvelope = defineCalculator({
     },
   ],
   limits: [
-    { asks: 'Does it travel along a drive direction?', answer: 'That is the slowest heading.', at: { theta: '90 deg' } },
+    {
+      asks: 'Does it travel along a drive direction?',
+      answer: 'That is the slowest heading.',
+      at: { theta: '90 deg' },
+    },
     {
       asks: 'Does turning use all the wheel speed?',
       answer: 'Then nothing is left for travel, and the page says so beside the yaw rate.',

@@ -23,20 +23,22 @@ export const wheelSpeeds = defineCalculator({
     },
     {
       name: 'omega',
-      means: 'wheel speed, positive when it turns the robot counter-clockwise',
+      means: 'wheel speed, counter-clockwise positive',
       quantity: 'angular velocity',
       unit: 'rpm',
       formula: 'u / r',
     },
     {
-      name: 'omega_abs', brief: true,
+      name: 'omega_abs',
+      brief: true,
       means: 'size of each wheel speed',
       quantity: 'angular velocity',
       unit: 'rpm',
       formula: 'abs(omega)',
     },
     {
-      name: 'omega_top', brief: true,
+      name: 'omega_top',
+      brief: true,
       means: 'speed of the fastest wheel',
       quantity: 'angular velocity',
       unit: 'rpm',
@@ -45,6 +47,7 @@ export const wheelSpeeds = defineCalculator({
     {
       name: 'share',
       means: 'share of the fastest wheel',
+      brief: true,
       quantity: 'ratio',
       unit: '%',
       formula: 'if(omega_top > 0, omega / omega_top, 0)',
@@ -52,7 +55,7 @@ export const wheelSpeeds = defineCalculator({
     acrossShare,
     {
       name: 'u_free',
-      means: 'free speed, which each wheel’s rollers take',
+      means: 'free speed, which the rollers take',
       quantity: 'velocity',
       unit: 'm/s',
       formula: 'v * c',
@@ -79,7 +82,8 @@ export const wheelSpeeds = defineCalculator({
     },
     {
       asks: 'Are the wheels evenly spaced, all at one distance?',
-      answer: 'They are taken to be. A wheel out of place by a few millimetres turns the robot by a few per cent of what it should.',
+      answer:
+        'They are taken to be. A wheel out of place by a few millimetres turns the robot by a few per cent of what it should.',
     },
     {
       asks: 'Does a wheel slip?',

@@ -1,6 +1,7 @@
 /** Steps that several calculators of wheel speeds begin with: which wheel, where it stands, how it faces the travel. */
 export const wheelNumber = {
-  name: 'i', brief: true,
+  name: 'i',
+  brief: true,
   means: 'wheel number',
   quantity: 'count',
   unit: '',

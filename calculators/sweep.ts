@@ -1,0 +1,51 @@
+import type { Calculator } from './calculator.ts';
+import type { Value, Values } from './formula/evaluate.ts';
+import { namesIn } from './formula/tree.ts';
+import { solve, type Solvable } from './solve.ts';
+
+type Sweepable = Solvable & Pick<Calculator, 'given'>;
+
+export interface Sweep {
+  /** Values of the given, in SI. */
+  readonly at: readonly number[];
+  /** The result at each; NaN where the inputs are refused. */
+  readonly values: readonly Value[];
+}
+
+/**
+ * How a result changes with one given, all others held.
+ * @param inputs SI values of all givens.
+ * @param points how many values, both ends counted.
+ */
+export function sweep(
+  calculator: Sweepable,
+  inputs: Values,
+  given: string,
+  [from, to]: readonly [number, number],
+  result: string,
+  points: number,
+): Sweep {
+  const needed = cutTo(calculator, result);
+  const at = Array.from({ length: points }, (_, k) => from + ((to - from) * k) / (points - 1));
+  return {
+    at,
+    values: at.map((x) => {
+      const { values, refusal } = solve(needed, { ...inputs, [given]: x });
+      return refusal ? NaN : (values[result] ?? NaN);
+    }),
+  };
+}
+
+/** The steps a result and the requirements depend on, in order. */
+function cutTo(calculator: Sweepable, result: string): Solvable {
+  const wanted = new Set([result, ...calculator.requires.flatMap((one) => namesIn(one.holds))]);
+  const steps = [...calculator.steps].reverse().filter((step) => {
+    if (!wanted.has(step.name)) return false;
+    const trees =
+      step.kind === 'formula' ? [step.tree] : step.kind === 'root' ? [step.tree, step.from, step.to] : [step.at];
+    for (const name of trees.flatMap(namesIn)) wanted.add(name);
+    if (step.kind === 'root') wanted.add(step.target);
+    return true;
+  });
+  return { steps: steps.reverse(), requires: calculator.requires };
+}

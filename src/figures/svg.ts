@@ -1,0 +1,58 @@
+/** A point in a figure: x to the right, y down, in the figure's own units. */
+export interface Point {
+  readonly x: number;
+  readonly y: number;
+}
+
+/** Two decimals are finer than a pixel and keep the text short. */
+export const short = (x: number): string => String(Math.round(x * 100) / 100 || 0);
+
+export const at = ({ x, y }: Point): string => `${short(x)} ${short(y)}`;
+
+type Attributes = Readonly<Record<string, string | number | undefined>>;
+
+export function element(name: string, attributes: Attributes, inside = ''): string {
+  const written = Object.entries(attributes)
+    .filter(([, value]) => value !== undefined)
+    .map(([key, value]) => ` ${key}="${typeof value === 'number' ? short(value) : (value ?? '')}"`);
+  return `<${name}${written.join('')}>${inside}</${name}>`;
+}
+
+export const path = (d: string, attributes: Attributes = {}): string => element('path', { d, ...attributes });
+
+export const polyline = (points: readonly Point[], closed: boolean): string =>
+  `M${points.map(at).join('L')}${closed ? 'Z' : ''}`;
+
+export const text = ({ x, y }: Point, words: string, attributes: Attributes = {}): string =>
+  element('text', { x, y, ...attributes }, words);
+
+const headLength = 9;
+const headWidth = 3.6;
+
+/** An arrow with a filled head; one shorter than its head is drawn as a dot, so that zero is seen as zero. */
+export function arrow(from: Point, to: Point, kind: string): string {
+  const length = Math.hypot(to.x - from.x, to.y - from.y);
+  if (length < 1) return element('circle', { class: `${kind} dot`, cx: from.x, cy: from.y, r: 2.5 });
+  const u = { x: (to.x - from.x) / length, y: (to.y - from.y) / length };
+  const size = Math.min(1, length / headLength);
+  const back = move(to, u, -headLength * size);
+  const side = { x: -u.y, y: u.x };
+  const head = [to, move(back, side, headWidth * size), move(back, side, -headWidth * size)];
+  return (
+    path(`M${at(from)}L${at(back)}`, { class: `${kind} shaft` }) + path(polyline(head, true), { class: `${kind} head` })
+  );
+}
+
+export const move = (from: Point, direction: Point, by: number): Point => ({
+  x: from.x + direction.x * by,
+  y: from.y + direction.y * by,
+});
+
+/** A direction as seen from above with straight ahead up the page: the angle runs counter-clockwise from up. */
+export const heading = (angle: number): Point => ({ x: -Math.sin(angle), y: -Math.cos(angle) });
+
+/** A whole figure; its caption is its name for those who do not see it. */
+export const figure = (width: number, height: number, inside: string): string =>
+  `<svg viewBox="${short(-width / 2)} ${short(-height / 2)} ${width} ${height}" width="${width}" height="${height}" aria-hidden="true" focusable="false">${inside}</svg>`;
+
+export const degrees = (angle: number): number => (angle * 180) / Math.PI;

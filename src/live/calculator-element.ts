@@ -1,0 +1,206 @@
+import { readInputs, type Entries } from '../../calculators/inputs.ts';
+import { evaluate, type Values } from '../../calculators/formula/evaluate.ts';
+import { fill } from '../../calculators/fill.ts';
+import { planLines } from '../../calculators/line.ts';
+import { fromQuery, toQuery } from '../../calculators/permalink.ts';
+import { solve } from '../../calculators/solve.ts';
+import { loadDrawing, type Draw } from './drawings.ts';
+import { Fields, nudge } from './fields.ts';
+import { figureValues } from './figure-values.ts';
+import type { PageData } from './page-data.ts';
+import { ResultsView } from './results.ts';
+import { setText, StepView } from './slots.ts';
+import { Turning } from './turning.ts';
+
+/** Wakes a calculator that the server rendered: fields answer, and everything below follows. */
+class CalculatorElement extends HTMLElement {
+  #data: PageData | undefined;
+  #fields: Fields | undefined;
+  #results: ResultsView | undefined;
+  #steps: StepView[] = [];
+  #turning: Turning | undefined;
+  #draw: Draw | undefined;
+  #listening: AbortController | undefined;
+  #last: Entries | undefined;
+  #values: Values | undefined;
+  #later: ReturnType<typeof setTimeout> | undefined;
+
+  connectedCallback(): void {
+    const json = this.querySelector('script[type="application/json"]')?.textContent;
+    if (!json) return;
+    const data = JSON.parse(json) as PageData;
+    const { program, figure } = data;
+    this.#data = data;
+    this.#fields = new Fields(this, program);
+    this.#results = new ResultsView(this, program);
+    const lines = planLines(program);
+    this.#steps = program.steps.flatMap((step) => {
+      const block = this.querySelector<HTMLElement>(`[data-step="${step.name}"]`);
+      return block ? [new StepView(block, step, lines.get(step.name))] : [];
+    });
+    this.#listen(data);
+    this.#fields.enable();
+    if (this.hasAttribute('data-address')) this.#readAddress();
+    this.#update();
+    if (figure) {
+      void loadDrawing[figure.name]().then((draw) => {
+        this.#draw = draw;
+        this.#showFigure();
+      });
+    }
+    this.dataset['awake'] = '';
+  }
+
+  disconnectedCallback(): void {
+    this.#listening?.abort();
+    clearTimeout(this.#later);
+  }
+
+  #listen({ figure }: PageData): void {
+    this.#listening?.abort();
+    this.#listening = new AbortController();
+    const { signal } = this.#listening;
+    this.addEventListener('input', () => this.#update(), { signal });
+    this.addEventListener('change', () => this.#update(), { signal });
+    this.addEventListener('keydown', (event) => this.#nudge(event), { signal });
+    this.querySelector('[data-copy]')?.addEventListener('click', () => void this.#copyAddress(), { signal });
+    const handle = this.querySelector<HTMLElement>('[data-turn]');
+    if (!handle || !figure?.turn) return;
+    const { given } = figure.turn;
+    this.#turning = new Turning(handle, signal, (degrees) => {
+      this.#fields?.set(given, `${String(degrees).replace('-', '−')}°`);
+      this.#update();
+    });
+  }
+
+  #readAddress(): void {
+    if (!this.#data || !location.search) return;
+    const { texts, problems } = fromQuery(this.#data.program, new URLSearchParams(location.search));
+    for (const [name, text] of Object.entries(texts)) this.#fields?.set(name, text);
+    const note = this.querySelector('[data-link-problems]');
+    if (note) note.textContent = problems.join(' ');
+  }
+
+  #update(): void {
+    if (!this.#data || !this.#fields) return;
+    const { program } = this.#data;
+    const inputs = readInputs(program.given, this.#fields.texts());
+    if (!inputs.ok) return this.#refuse(inputs.problems);
+    const { values, refusal } = solve(program, inputs.values);
+    if (refusal) {
+      const message = fill(refusal.says, [...program.given, ...program.steps], values);
+      return this.#refuse([{ given: refusal.given ?? program.given[0]?.name ?? '', message }]);
+    }
+    this.#fields.show([]);
+    this.removeAttribute('data-stale');
+    this.#last = inputs.entries;
+    this.#values = values;
+    this.#results?.show(values);
+    for (const step of this.#steps) step.show(values);
+    this.#showCautions(values);
+    this.#showFigure();
+    this.#showLink();
+    this.#afterwards();
+  }
+
+  /** The numbers shown stay those of the last inputs that could be used, and are marked so. */
+  #refuse(problems: readonly { readonly given: string; readonly message: string }[]): void {
+    this.#fields?.show(problems);
+    this.setAttribute('data-stale', '');
+  }
+
+  #showCautions(values: Values): void {
+    const list = this.querySelector('[data-cautions]');
+    if (!list || !this.#data) return;
+    const { program } = this.#data;
+    const texts = program.cautions
+      .filter(({ when }) => when === undefined || evaluate(when, values) === 1)
+      .map(({ says }) => fill(says, [...program.given, ...program.steps], values));
+    if (texts.join() === [...list.children].map((item) => item.textContent).join()) return;
+    list.replaceChildren(
+      ...texts.map((text) => {
+        const item = document.createElement('li');
+        item.textContent = text;
+        return item;
+      }),
+    );
+  }
+
+  #showFigure(): void {
+    const frame = this.querySelector('[data-drawing]');
+    if (!frame || !this.#data?.figure || !this.#values || !this.#draw) return;
+    const { program, figure } = this.#data;
+    frame.innerHTML = this.#draw(figureValues(program, figure, this.#values));
+    const caption = this.querySelector('[data-caption]');
+    if (caption) setText(caption, fill(figure.caption, [...program.given, ...program.steps], this.#values));
+    if (figure.turn) this.#turning?.show((Number(this.#values[figure.turn.given]) * 180) / Math.PI);
+  }
+
+  #showLink(): void {
+    if (!this.#data || !this.#last) return;
+    const query = toQuery(this.#data.program, this.#last);
+    for (const link of this.querySelectorAll<HTMLAnchorElement>('a[data-link]')) {
+      link.search = `?${query}`;
+    }
+  }
+
+  /** What may follow a moment later: the address, the plot, the spoken result. */
+  #afterwards(): void {
+    clearTimeout(this.#later);
+    if (!this.hasAttribute('data-awake')) return;
+    this.#later = setTimeout(() => {
+      this.#writeAddress();
+      void this.#showPlot();
+      const status = this.querySelector('[data-status]');
+      if (status) setText(status, this.#results?.spoken() ?? '');
+    }, 300);
+  }
+
+  /** Some browsers throw when the address changes too often; it is then written with the next change. */
+  #writeAddress(): void {
+    if (!this.hasAttribute('data-address') || !this.#data || !this.#last) return;
+    const search = `?${toQuery(this.#data.program, this.#last)}`;
+    if (search === location.search) return;
+    try {
+      history.replaceState(history.state, '', search);
+    } catch {
+      return;
+    }
+  }
+
+  async #showPlot(): Promise<void> {
+    const frame = this.querySelector<HTMLElement>('[data-plot]');
+    const values = this.#values;
+    if (!frame || !values || !this.#data) return;
+    const chosen = (name: string): string => this.querySelector<HTMLSelectElement>(`[data-plot-${name}]`)?.value ?? '';
+    const [{ plotOf }, library] = await Promise.all([import('../plot/plot-of.ts'), import('@observablehq/plot')]);
+    if (values !== this.#values) return;
+    const spec = { of: chosen('of'), against: chosen('against') };
+    frame.replaceChildren(plotOf(library, document, this.#data.program, spec, values));
+  }
+
+  #nudge(event: KeyboardEvent): void {
+    const field = event.target;
+    if (!(field instanceof HTMLInputElement) || (event.key !== 'ArrowUp' && event.key !== 'ArrowDown')) return;
+    const next = nudge(field.value, event.key === 'ArrowUp', event.shiftKey);
+    if (next === undefined) return;
+    event.preventDefault();
+    field.value = next;
+    this.#update();
+  }
+
+  async #copyAddress(): Promise<void> {
+    if (!this.#data) return;
+    const entries = this.#last ?? {};
+    const path = `/calculators/${this.#data.program.id}/?${toQuery(this.#data.program, entries)}`;
+    const status = this.querySelector('[data-copied]');
+    try {
+      await navigator.clipboard.writeText(new URL(path, location.href).href);
+      if (status) setText(status, 'Copied.');
+    } catch {
+      if (status) setText(status, 'Copying is not allowed here; copy it from the address bar.');
+    }
+  }
+}
+
+customElements.define('crab-calculator', CalculatorElement);

@@ -1,0 +1,17 @@
+import type { ModuleId } from '../calculators/calculator.ts';
+
+export interface Module {
+  readonly id: ModuleId;
+  readonly title: string;
+  /** Ids of its lessons, `module/lesson`, in reading order. Order lives here only; addresses carry none. */
+  readonly lessons: readonly string[];
+}
+
+/** The course in reading order. */
+export const modules: readonly Module[] = [
+  {
+    id: 'wheel-kinematics',
+    title: 'Wheel kinematics',
+    lessons: ['wheel-kinematics/half-speed', 'wheel-kinematics/one-equation-a-wheel'],
+  },
+];

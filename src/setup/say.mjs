@@ -1,0 +1,4 @@
+/** @param {string} line */
+export function say(line) {
+  process.stderr.write(`crabwise setup: ${line}\n`);
+}

@@ -1,0 +1,27 @@
+import { existsSync } from 'node:fs';
+import { fileURLToPath } from 'node:url';
+import type { TestProject } from 'vitest/node';
+import { createStaticHost } from './static-host.ts';
+
+declare module 'vitest' {
+  export interface ProvidedContext {
+    /** Where the built site is served, with a slash at the end. */
+    address: string;
+  }
+}
+
+const BUILT_SITE = fileURLToPath(new URL('../../dist/', import.meta.url));
+
+// Not Astro's preview: its server ends the whole process, with code 0, when standard input ends.
+export default async function serve(project: TestProject): Promise<() => void> {
+  if (!existsSync(BUILT_SITE)) throw new Error('There is no dist/ to test: run npm run build first.');
+  const host = createStaticHost(BUILT_SITE);
+  await new Promise<void>((listening) => host.listen(0, '127.0.0.1', listening));
+  const place = host.address();
+  if (place === null || typeof place === 'string') throw new Error('The server of dist/ has no port.');
+  project.provide('address', `http://127.0.0.1:${place.port}/`);
+  return () => {
+    host.close();
+    host.closeAllConnections();
+  };
+}

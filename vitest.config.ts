@@ -1,0 +1,30 @@
+import { defineConfig } from 'vitest/config';
+
+const SITE_TESTS = 'test/site/**/*.test.ts';
+
+export default defineConfig({
+  test: {
+    // Vitest picks a terser reporter by itself in some environments: one report everywhere.
+    reporters: ['default'],
+    projects: [
+      {
+        test: {
+          name: 'unit',
+          include: ['test/**/*.test.ts'],
+          exclude: [SITE_TESTS],
+          setupFiles: ['test/setup.ts'],
+        },
+      },
+      {
+        test: {
+          name: 'site',
+          include: [SITE_TESTS],
+          globalSetup: ['test/site/serve.ts'],
+          setupFiles: ['test/setup.ts'],
+          testTimeout: 30_000,
+          hookTimeout: 30_000,
+        },
+      },
+    ],
+  },
+});
