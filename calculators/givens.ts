@@ -39,3 +39,62 @@ export const omega_max = given('omega_max', 'top speed of a wheel under load', '
   '0.1 rpm',
   '100000 rpm',
 ]);
+
+const stick = (name: string, means: string, usual: string) => given(name, means, 'ratio', usual, ['-1', '1']);
+
+export const stick_x = stick('stick_x', 'stick forward', '0.8');
+export const stick_y = stick('stick_y', 'stick to the left', '0.6');
+export const stick_turn = stick('stick_turn', 'stick for turning, counter-clockwise', '0.3');
+export const dead = given('dead', 'dead band of the stick', 'ratio', '0.08', ['0', '0.9']);
+export const least = given('least', 'least duty that moves a motor', 'ratio', '0.12', ['0', '0.9']);
+export const full = given('full', 'count that the timer takes for full duty', 'count', '255', ['1', '1000000'], {
+  whole: true,
+});
+
+export const half_base = given('half_base', 'half the wheelbase, front to back', 'length', '120 mm', ['1 mm', '10 m']);
+export const half_track = given('half_track', 'half the track, left to right', 'length', '100 mm', ['1 mm', '10 m']);
+export const gamma = given('gamma', 'angle of the roller axis from the wheel axle', 'angle', '45 deg', [
+  '5 deg',
+  '85 deg',
+]);
+export const pattern = given('pattern', 'mounting pattern, seen from above', 'ratio', '1', ['-1', '1'], {
+  options: { 'rollers point at the centre': 1, 'rollers point round the centre': -1 },
+});
+export const v_x = given('v_x', 'speed straight ahead', 'velocity', '0.4 m/s', ['-100 m/s', '100 m/s']);
+export const v_y = given('v_y', 'speed to the left', 'velocity', '0.3 m/s', ['-100 m/s', '100 m/s']);
+
+export const counts = given('counts', 'counts for each motor turn, after decoding', 'count', '48', ['1', '1000000'], {
+  whole: true,
+});
+export const ratio = given('ratio', 'gear ratio, motor turns for each wheel turn', 'ratio', '30', ['0.01', '10000']);
+export const s = given('s', 'length of the path', 'length', '10 m', ['1 mm', '10 km']);
+export const turns = given('turns', 'turns of the robot on the way, all in one sense', 'ratio', '2', ['0', '1000']);
+export const e_r = given('e_r', 'error of the wheel radius, assumed less true', 'ratio', '1 %', ['-20 %', '20 %']);
+export const e_R = given('e_R', 'error of the distance to the wheels, assumed less true', 'ratio', '-2 %', [
+  '-20 %',
+  '20 %',
+]);
+export const e_d = given('e_d', 'error of one wheel alone', 'ratio', '1 %', ['-20 %', '20 %']);
+export const e_w = given(
+  'e_w',
+  'how much faster each wheel rolls than it should',
+  'ratio',
+  '1, 0, 0 %',
+  ['-20 %', '20 %'],
+  {
+    list: [3, 8],
+  },
+);
+export const dt = given('dt', 'time between two readings', 'time', '20 ms', ['0.01 ms', '100 s']);
+export const gap = given('gap', 'gap in the rim, along the chord', 'length', '9 mm', ['0 mm', '1 m']);
+export const gaps = given('gaps', 'gaps in one turn of the wheel', 'count', '8', ['1', '1000'], { whole: true });
+export const w = given('w', 'half-width of the zone at a pole', 'length', '6 mm', ['0.1 mm', '1 m']);
+export const crown = given('crown', 'radius of the pole roller in the drive plane', 'length', '5 mm', [
+  '0.1 mm',
+  '1 m',
+]);
+export const proud = given('proud', 'how far the pole roller stands proud of the ball', 'length', '0.2 mm', [
+  '0 mm',
+  '50 mm',
+]);
+export const pile = given('pile', 'height of the pile of a carpet', 'length', '4 mm', ['0 mm', '100 mm']);

@@ -16,7 +16,7 @@ export function slopeOf(tree: Tree, values: Numbers, slopes: Numbers): number {
       case 'number':
         return 0;
       case 'name':
-        return slopes[node.name] ?? 0;
+        return Object.hasOwn(slopes, node.name) ? (slopes[node.name] ?? 0) : 0;
       case 'negate':
         return -slope(node.of);
       case 'operate':

@@ -29,7 +29,7 @@ export function dimensionOf(tree: Tree, of: Readonly<Record<string, Dimension>>)
 }
 
 function nameDimension(name: string, of: Readonly<Record<string, Dimension>>): Dimension {
-  const dimension = of[name];
+  const dimension = Object.hasOwn(of, name) ? of[name] : undefined;
   if (!dimension) throw new Error(`missing dimension: ${name}`);
   return dimension;
 }

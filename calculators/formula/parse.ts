@@ -76,7 +76,7 @@ export function parse(formula: string, known?: ReadonlySet<string>): Tree {
     let left = prefix();
     for (;;) {
       const op = peek();
-      const strength = op === undefined ? undefined : binding[op];
+      const strength = op !== undefined && Object.hasOwn(binding, op) ? binding[op] : undefined;
       if (op === undefined || strength === undefined || strength < atLeast) return left;
       next++;
       const right = expression(op === '^' ? strength : strength + 1);
@@ -105,6 +105,7 @@ export function parse(formula: string, known?: ReadonlySet<string>): Tree {
   }
 
   function number(value: number): Tree {
+    if (value === Infinity) fail('the number is too large');
     next++;
     if (peek() !== 'deg') return { kind: 'number', value };
     next++;
@@ -132,7 +133,7 @@ export function parse(formula: string, known?: ReadonlySet<string>): Tree {
     const [least, most] = typeof wanted === 'number' ? [wanted, wanted] : wanted;
     if (args.length < least || args.length > most) {
       throw new FormulaError(
-        `${of} takes ${least === most ? least : `${least} to ${most}`} arguments, not ${args.length}`,
+        `${of} takes ${least === most ? least : `${least} to ${most}`} ${most === 1 ? 'argument' : 'arguments'}, not ${args.length}`,
         formula,
         at,
       );

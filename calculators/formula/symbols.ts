@@ -59,5 +59,5 @@ export function symbolTex(name: string, list = false): string {
 /** The name in running text without markup: `ω_max`. */
 export function symbolText(name: string, list = false): string {
   const { base, subscripts } = split(name, list);
-  return [base, ...subscripts].map((part) => greek[part] ?? part).join('_');
+  return [base, ...subscripts].map((part) => (Object.hasOwn(greek, part) ? greek[part] : part)).join('_');
 }

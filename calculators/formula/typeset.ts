@@ -1,4 +1,6 @@
-import type { FunctionName, Operator, Tree } from './tree.ts';
+import { closesList, type FunctionName, type Operator, type Tree } from './tree.ts';
+
+type Call = Extract<Tree, { kind: 'call' }>;
 
 /** How names appear: as symbols, or as numbers put in their place. */
 export interface Names {
@@ -23,6 +25,8 @@ const strength: Record<Operator, number> = {
   '^': 7,
 };
 const strengthOfMinus = 6;
+/** What surrounds the base of a power: nothing open may stand there. */
+const asBase = strength['^'] + 1;
 const signs: Partial<Record<Operator, string>> = {
   '+': '+',
   '-': '-',
@@ -55,7 +59,7 @@ export function typeset(tree: Tree, names: Names): string {
   const walk = (node: Tree, outer = 0, bare = true): string => {
     switch (node.kind) {
       case 'number':
-        return `${node.value}${node.unit === 'deg' ? '^{\\circ}' : ''}`;
+        return numberTex(node, outer);
       case 'name':
         return node.name === 'pi' ? '\\pi' : names.name(node.name, bare);
       case 'negate': {
@@ -63,7 +67,7 @@ export function typeset(tree: Tree, names: Names): string {
         return strengthOfMinus < outer || !bare ? parens(tex) : tex;
       }
       case 'call':
-        return call(node.name, node.args);
+        return call(node, outer);
       case 'operate':
         return operate(node, outer, bare);
     }
@@ -73,15 +77,19 @@ export function typeset(tree: Tree, names: Names): string {
     const { op, left, right } = node;
     if (op === '/') {
       const tex = `\\frac{${walk(left)}}{${walk(right)}}`;
-      return outer === strength['^'] + 1 ? parens(tex) : tex;
+      return outer === asBase ? parens(tex) : tex;
     }
-    if (op === '^') return raise(left, right);
+    if (op === '^') return outer === asBase ? parens(raise(left, right)) : raise(left, right);
     const own = strength[op];
     const wrapped = own < outer;
     const join = op === '*' ? times(left, right) : ` ${signs[op] ?? op} `;
-    const tex = walk(left, own, bare || wrapped) + join + walk(right, own + 1, false);
+    const before = op === '*' && endsInList(left) ? parens(walk(left)) : walk(left, leftOf(op), bare || wrapped);
+    const tex = before + join + walk(right, own + 1, false);
     return wrapped ? parens(tex) : tex;
   };
+
+  /** A factor behind a sum over the wheels would read as part of it. */
+  const endsInList = (tree: Tree): boolean => names.factors === 'side by side' && closesListAtEnd(tree);
 
   const times = (left: Tree, right: Tree): string =>
     names.factors === 'dotted' || startsWithNumber(right) || endsOpen(left) ? ' \\cdot ' : ' \\, ';
@@ -89,9 +97,9 @@ export function typeset(tree: Tree, names: Names): string {
   const raise = (base: Tree, exponent: Tree): string => {
     const command = base.kind === 'call' ? commands[base.name] : undefined;
     if (base.kind === 'call' && command && exponent.kind === 'number') {
-      return `${command}^{${exponent.value}}${argument(base.args[0])}`;
+      return `${command}^{${walk(exponent)}}${argument(base.args[0])}`;
     }
-    return `${walk(base, strength['^'] + 1, false)}^{${walk(exponent)}}`;
+    return `${walk(base, asBase, false)}^{${walk(exponent)}}`;
   };
 
   /** One symbol needs no parentheses after sin or ln; numbers and sums do. */
@@ -101,9 +109,17 @@ export function typeset(tree: Tree, names: Names): string {
     return short ? ` ${walk(arg)}` : parens(walk(arg));
   };
 
-  const call = (name: FunctionName, args: readonly Tree[]): string => {
-    const [first, second, third] = args.map((arg) => walk(arg));
-    const list = args.length === 1;
+  const call = ({ name, args }: Call, outer: number): string => {
+    const tex = name === 'mod' ? remainder(args) : callTex(name, args);
+    return outer >= (heldFrom(name, args.length, names.factors) ?? Infinity) ? parens(tex) : tex;
+  };
+
+  const remainder = (args: readonly Tree[]): string =>
+    args.map((arg) => walk(arg, strength['*'] + 1, false)).join(' \\bmod ');
+
+  const callTex = (name: FunctionName, args: readonly Tree[]): string => {
+    const all = args.map((arg) => walk(arg));
+    const [first, second, third] = all;
     switch (name) {
       case 'sqrt':
         return `\\sqrt{${first}}`;
@@ -115,8 +131,6 @@ export function typeset(tree: Tree, names: Names): string {
         return `\\left\\lfloor ${first}\\right\\rfloor`;
       case 'ceil':
         return `\\left\\lceil ${first}\\right\\rceil`;
-      case 'mod':
-        return `${first} \\bmod ${second}`;
       case 'atan2':
         return `\\operatorname{atan2}\\left(${first},\\,${second}\\right)`;
       case 'upto':
@@ -125,9 +139,9 @@ export function typeset(tree: Tree, names: Names): string {
         return names.factors === 'dotted' ? parens(first ?? '') : `\\sum_i ${first}`;
       case 'min':
       case 'max':
-        return list && names.factors === 'side by side'
+        return all.length === 1 && names.factors === 'side by side'
           ? `\\${name}_i\\, ${first}`
-          : `\\${name}${parens([first, second, third].filter((x) => x !== undefined).join(',\\,'))}`;
+          : `\\${name}${parens(all.join(',\\,'))}`;
       case 'if':
         return `\\begin{cases}${second} & \\text{if } ${first}\\\\ ${third} & \\text{otherwise}\\end{cases}`;
       default:
@@ -138,15 +152,41 @@ export function typeset(tree: Tree, names: Names): string {
   return walk(tree);
 }
 
+/** Very small and very large numbers have powers of ten, as in print. */
+function numberTex({ value, unit }: Extract<Tree, { kind: 'number' }>, outer: number): string {
+  const [mantissa = '', exponent] = String(value).split('e');
+  const tex = exponent === undefined ? mantissa : `${mantissa} \\cdot 10^{${Number(exponent)}}`;
+  const whole = unit === 'deg' ? `${exponent === undefined ? tex : parens(tex)}^{\\circ}` : tex;
+  return outer === asBase && whole !== mantissa ? parens(whole) : whole;
+}
+
+/** `a < b < c` would read as a chain. */
+const leftOf = (op: Operator): number => (strength[op] === strength['<'] ? strength['<'] + 1 : strength[op]);
+
+/** From which binding of the surroundings on a call needs parentheses; `undefined` when its own TeX is closed. */
+function heldFrom(name: FunctionName, args: number, factors: Names['factors']): number | undefined {
+  if (name === 'upto') return 1;
+  if (name === 'mod') return strength['*'];
+  if (name === 'exp' || name === 'if' || commands[name]) return asBase;
+  return factors === 'side by side' && closesList(name, args) ? asBase : undefined;
+}
+
 /** Would the TeX of this begin with a digit, so that it must not stand beside another factor? */
 function startsWithNumber(tree: Tree): boolean {
   if (tree.kind === 'number') return true;
   return tree.kind === 'operate' && (tree.op === '*' || tree.op === '^') && startsWithNumber(tree.left);
 }
 
-/** Would a factor written behind this look like part of a function's argument, or of a sum? */
+/** Would a factor written behind this look like part of a function's argument? */
 function endsOpen(tree: Tree): boolean {
-  if (tree.kind === 'call')
-    return commands[tree.name] !== undefined || tree.name === 'sum' || tree.name === 'min' || tree.name === 'max';
-  return tree.kind === 'operate' && tree.op === '*' && endsOpen(tree.right);
+  if (tree.kind === 'call') return commands[tree.name] !== undefined || tree.name === 'min' || tree.name === 'max';
+  if (tree.kind === 'negate') return endsOpen(tree.of);
+  if (tree.kind !== 'operate') return false;
+  return (tree.op === '*' && endsOpen(tree.right)) || (tree.op === '^' && endsOpen(tree.left));
+}
+
+function closesListAtEnd(tree: Tree): boolean {
+  if (tree.kind === 'call') return commands[tree.name] === undefined && closesList(tree.name, tree.args.length);
+  if (tree.kind === 'negate') return closesListAtEnd(tree.of);
+  return tree.kind === 'operate' && tree.op === '*' && closesListAtEnd(tree.right);
 }

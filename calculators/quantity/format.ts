@@ -1,6 +1,6 @@
 const superscripts = '⁰¹²³⁴⁵⁶⁷⁸⁹';
 const superscript = (n: number): string =>
-  [...String(n)].map((c) => (c === '-' ? '⁻' : (superscripts[Number(c)] ?? c))).join('');
+  String(n).replace(/[-\d]/g, (c) => (c === '-' ? '⁻' : superscripts.charAt(Number(c))));
 
 /**
  * A number as it is printed: `digits` significant digits, no trailing zeros, a true minus sign, powers of ten beyond

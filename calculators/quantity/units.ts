@@ -79,6 +79,12 @@ export const quantities = [
     units: [unit('m^2', 1), unit('mm^2', 1e-6), unit('cm^2', 1e-4), unit('in^2', inch ** 2)],
   },
   {
+    name: 'curvature',
+    phrase: 'a turn for each metre',
+    dimension: [0, -1, 0, 0, 0],
+    units: [unit('rad/m', 1, '1/m'), unit('deg/m', degree, '°/m')],
+  },
+  {
     name: 'time',
     phrase: 'a time',
     dimension: [0, 0, 1, 0, 0],

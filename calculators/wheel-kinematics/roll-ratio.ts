@@ -10,7 +10,7 @@ export const rollRatio = defineCalculator({
   given: [v, phi, r, q],
   steps: [
     {
-      name: 's',
+      name: 'k_roll',
       means: 'rolling ratio: the share of the travel along the drive direction',
       quantity: 'ratio',
       unit: '',
@@ -22,7 +22,7 @@ export const rollRatio = defineCalculator({
       means: 'rolling part of the travel',
       quantity: 'velocity',
       unit: 'm/s',
-      formula: 'v * s',
+      formula: 'v * k_roll',
       why: 'A wheel that does not slip rolls only along its drive direction, so its rim moves at this speed.',
     },
     {
@@ -50,10 +50,10 @@ export const rollRatio = defineCalculator({
       why: 'The roller touches the floor at its own radius and rolls sideways on it.',
     },
   ],
-  results: ['s', 'omega_w', 'omega_q'],
+  results: ['k_roll', 'omega_w', 'omega_q'],
   cautions: [
     {
-      when: 'abs(s) < 0.1',
+      when: 'abs(k_roll) < 0.1',
       says: 'The wheel hardly turns here, so small errors in its angle decide which way it turns: do not read the robot’s speed from this wheel.',
     },
     {

@@ -39,7 +39,7 @@ export const speedEnvelope = defineCalculator({
       means: 'how far each wheel would be past its limit, were the travel as fast as the rim can go',
       quantity: 'ratio',
       unit: '',
-      formula: 'abs(s) * u_max / (u_max - sign(s) * u_turn)',
+      formula: 'abs(s_i) * u_max / (u_max - sign(s_i) * u_turn)',
       why: 'Turning takes part of every wheel’s speed: it helps a wheel that travel turns the other way and hinders one that it turns the same way.',
     },
     {
@@ -105,7 +105,7 @@ export const speedEnvelope = defineCalculator({
       formula: 'if(mod(n, 2) == 1 and v_far < v_corner, v_cut, v_corner)',
     },
     {
-      name: 'best_over_worst',
+      name: 'v_ratio',
       means: 'quickest over slowest heading',
       quantity: 'ratio',
       unit: '',
@@ -127,7 +127,7 @@ export const speedEnvelope = defineCalculator({
       why: 'On a straight line over the floor a turning robot shows every heading in turn, the slowest too.',
     },
   ],
-  results: ['v_top', 'v_keep', 'v_best', 'theta_best', 'v_worst', 'theta_worst', 'best_over_worst'],
+  results: ['v_top', 'v_keep', 'v_best', 'theta_best', 'v_worst', 'theta_worst', 'v_ratio'],
   requires: [
     {
       given: 'Omega',

@@ -18,7 +18,7 @@ export const wheelSpeeds = defineCalculator({
       means: 'rim speed of each wheel',
       quantity: 'velocity',
       unit: 'm/s',
-      formula: 'v * s + R * Omega',
+      formula: 'v * s_i + R * Omega',
       why: 'Each wheel rolls its share of the travel; turning on the spot adds the same speed to every wheel, the yaw rate times its distance from the centre.',
     },
     {
@@ -58,7 +58,7 @@ export const wheelSpeeds = defineCalculator({
       means: 'free speed, which the rollers take',
       quantity: 'velocity',
       unit: 'm/s',
-      formula: 'v * c',
+      formula: 'v * c_i',
       why: 'The part of the travel along the axle. Turning adds nothing here: it moves a wheel only along its drive direction.',
     },
   ],

@@ -18,7 +18,7 @@ export const wheelAngle = {
 } as const;
 
 export const alongShare = {
-  name: 's',
+  name: 's_i',
   means: 'share of the travel along each wheel’s drive direction',
   quantity: 'ratio',
   unit: '',
@@ -27,7 +27,7 @@ export const alongShare = {
 } as const;
 
 export const acrossShare = {
-  name: 'c',
+  name: 'c_i',
   means: 'share of the travel along each wheel’s axle',
   quantity: 'ratio',
   unit: '',

@@ -28,7 +28,8 @@ function answer(args: readonly string[]): string {
   if (!calculator) throw new CallError(`There is no calculator “${asked.id}”; --list shows them all.`);
   const names = calculator.given.map((given) => given.name);
   const unknown = Object.keys(asked.texts).find((name) => !names.includes(name));
-  if (unknown !== undefined) throw new CallError(`${asked.id} does not take “${unknown}”; it takes ${names.join(', ')}.`);
+  if (unknown !== undefined)
+    throw new CallError(`${asked.id} does not take “${unknown}”; it takes ${names.join(', ')}.`);
   const inputs = readInputs(calculator.given, asked.texts);
   if (!inputs.ok) throw new CallError(inputs.problems.map((problem) => problem.message).join('\n'));
   const worked = work(calculator, inputs.entries);

@@ -51,7 +51,12 @@ export function readCheckFile(parsed: unknown): CheckFile {
 }
 
 function readCheck(parsed: unknown, where: string): Check {
-  const fields = fieldsOf(parsed, where, ['about', 'source', 'place', 'known', 'given', 'compare'], ['note', 'disagrees']);
+  const fields = fieldsOf(
+    parsed,
+    where,
+    ['about', 'source', 'place', 'known', 'given', 'compare'],
+    ['note', 'disagrees'],
+  );
   const text = (key: string): string => textOf(fields[key], `${where}: ${key}`);
   const compare = listOf(fields['compare'], `${where}: compare`).map((one, k) =>
     readComparison(one, `${where}: compare ${k + 1}`),

@@ -1,6 +1,6 @@
 import type { Calculator } from '../../calculators/calculator.ts';
 import { calculatorOf } from '../../calculators/catalogue.ts';
-import type { Values } from '../../calculators/formula/evaluate.ts';
+import type { Value, Values } from '../../calculators/formula/evaluate.ts';
 import { readCheckFile, type Check, type Comparison } from './check.ts';
 import { oursOf, workOut } from './ours.ts';
 import { readFigures } from './printed.ts';
@@ -48,20 +48,39 @@ function compareCheck(calculator: Calculator, check: Check): readonly Row[] {
 }
 
 function compareOne(calculator: Calculator, check: Check, comparison: Comparison, values: Values): Row {
-  const { of, unit, printed, slack } = comparison;
-  const ours = oursOf(calculator, check.given, comparison, values);
+  const { about, source, place, known, given, note, disagrees } = check;
+  const { of, unit } = comparison;
+  const ours = oursOf(calculator, given, comparison, values);
+  const gaps = gapsBetween(ours, comparison);
+  return {
+    calculator: calculator.id,
+    about,
+    source,
+    place,
+    known,
+    given,
+    ...(note === undefined ? {} : { note }),
+    ...(disagrees === undefined ? {} : { disagrees }),
+    of,
+    unit,
+    printed: [comparison.printed].flat(),
+    ours: [ours].flat(),
+    ...widest(gaps),
+    agrees: gaps.every(({ difference, tolerance }) => Math.abs(difference) <= tolerance),
+  };
+}
+
+/** Ours less the printed figures, one by one. */
+function gapsBetween(ours: Value, { of, printed, slack }: Comparison): readonly Gap[] {
   if ((typeof ours === 'number') !== (typeof printed === 'string')) {
     throw new Error(`${of} and the printed figure: one is a list, the other is not`);
   }
-  const texts = [printed].flat();
   const numbers = [ours].flat();
-  const figures = readFigures(texts, slack);
-  if (numbers.length !== figures.length) throw new Error(`${of} gives ${numbers.length}, printed are ${figures.length}`);
-  const gaps = figures.map(({ value, tolerance }, k) => ({ difference: (numbers[k] ?? NaN) - value, tolerance }));
-  const { compare, ...about } = check;
-  void compare;
-  const agrees = gaps.every(({ difference, tolerance }) => Math.abs(difference) <= tolerance);
-  return { ...about, calculator: calculator.id, of, unit, printed: texts, ours: numbers, ...widest(gaps), agrees };
+  const figures = readFigures([printed].flat(), slack);
+  if (numbers.length !== figures.length) {
+    throw new Error(`${of} gives ${numbers.length}, printed are ${figures.length}`);
+  }
+  return figures.map(({ value, tolerance }, k) => ({ difference: (numbers[k] ?? NaN) - value, tolerance }));
 }
 
 interface Gap {
@@ -69,7 +88,6 @@ interface Gap {
   readonly tolerance: number;
 }
 
-const widest = (gaps: readonly Gap[]): Gap =>
-  gaps.reduce((widest, gap) => (share(gap) > share(widest) ? gap : widest));
+const widest = (gaps: readonly Gap[]): Gap => gaps.reduce((widest, gap) => (share(gap) > share(widest) ? gap : widest));
 
 const share = ({ difference, tolerance }: Gap): number => Math.abs(difference) / tolerance;

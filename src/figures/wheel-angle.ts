@@ -8,7 +8,7 @@ const origin: Point = { x: 0, y: 0 };
 /** One wheel from above, driving up the page, and the travel split into its rolling and its free part. */
 export function wheelAngle(values: FigureValues): string {
   const phi = number(values, 'phi');
-  const ratio = number(values, 's');
+  const ratio = number(values, 'k_roll');
   const along = move(origin, heading(0), longest * ratio);
   const tip = move(origin, heading(phi), longest);
   const name = (p: Point, words: string, kind: string, dx: number, dy: number): string =>

@@ -5,7 +5,8 @@ import { substituted, type WorkedStep } from '../../calculators/work.ts';
 export function stepLines({ step, text, line, rows }: WorkedStep): string[] {
   const symbol = symbolText(step.name, step.list);
   if (step.kind === 'look-up') return [`${symbol} = ${text}, from “${step.table.title}”, ${step.table.place}`];
-  if (step.kind === 'root') return [`${step.formula} = ${step.target}, solved for ${symbol} = ${text}`, ...check(step.target, line, rows)];
+  if (step.kind === 'root')
+    return [`${step.formula} = ${step.target}, solved for ${symbol} = ${text}`, ...check(step.target, line, rows)];
   if (step.brief || !line) return [`${symbol} = ${step.formula} = ${text}`];
   return [
     `${symbol} = ${step.formula}`,

@@ -16,7 +16,9 @@ export function asMarkdown(working: Working): string {
     '',
     '| | | |',
     '| --- | --- | --- |',
-    ...working.given.map(({ given, text }) => `| ${given.means} | ${symbolText(given.name, given.list !== undefined)} | ${text} |`),
+    ...working.given.map(
+      ({ given, text }) => `| ${given.means} | ${symbolText(given.name, given.list !== undefined)} | ${text} |`,
+    ),
     '',
     '### Working',
     '',

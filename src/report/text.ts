@@ -12,7 +12,9 @@ export function asText(working: Working): string {
     calculator.question,
     '',
     'Given',
-    ...working.given.map(({ given, text }) => `  ${symbolText(given.name, given.list !== undefined)} = ${text}  (${given.means})`),
+    ...working.given.map(
+      ({ given, text }) => `  ${symbolText(given.name, given.list !== undefined)} = ${text}  (${given.means})`,
+    ),
     '',
     'Working',
     ...working.steps.flatMap((worked) => [`  ${worked.step.means}`, ...stepLines(worked).map((line) => `    ${line}`)]),

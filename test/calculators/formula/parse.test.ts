@@ -85,49 +85,161 @@ const complaint = (formula: string): string => {
 
 describe('where a formula goes wrong', () => {
   test('at its end', () => {
-    expect(complaint('x +')).toMatchInlineSnapshot();
-    expect(complaint('')).toMatchInlineSnapshot();
-    expect(complaint('2 * (x + y')).toMatchInlineSnapshot();
-    expect(complaint('max(x, y')).toMatchInlineSnapshot();
+    expect(complaint('x +')).toMatchInlineSnapshot(`
+      "the formula ends too soon
+        x +
+           ^"
+    `);
+    expect(complaint('')).toMatchInlineSnapshot(`
+      "the formula ends too soon
+        
+        ^"
+    `);
+    expect(complaint('2 * (x + y')).toMatchInlineSnapshot(`
+      "missing )
+        2 * (x + y
+                  ^"
+    `);
+    expect(complaint('max(x, y')).toMatchInlineSnapshot(`
+      "missing )
+        max(x, y
+                ^"
+    `);
   });
 
   test('at a character', () => {
-    expect(complaint('x $ y')).toMatchInlineSnapshot();
-    expect(complaint('x −y')).toMatchInlineSnapshot();
-    expect(complaint('__proto__')).toMatchInlineSnapshot();
-    expect(complaint('x = y')).toMatchInlineSnapshot();
-    expect(complaint('1.5. + x')).toMatchInlineSnapshot();
+    expect(complaint('x $ y')).toMatchInlineSnapshot(`
+      "unexpected character: $
+        x $ y
+          ^"
+    `);
+    expect(complaint('x −y')).toMatchInlineSnapshot(`
+      "unexpected character: −
+        x −y
+          ^"
+    `);
+    expect(complaint('__proto__')).toMatchInlineSnapshot(`
+      "unexpected character: _
+        __proto__
+        ^"
+    `);
+    expect(complaint('x = y')).toMatchInlineSnapshot(`
+      "unexpected character: =
+        x = y
+          ^"
+    `);
+    expect(complaint('1.5. + x')).toMatchInlineSnapshot(`
+      "unexpected character: .
+        1.5. + x
+           ^"
+    `);
   });
 
   test('at a word or sign', () => {
-    expect(complaint('x + * y')).toMatchInlineSnapshot();
-    expect(complaint('x y')).toMatchInlineSnapshot();
-    expect(complaint('2 x')).toMatchInlineSnapshot();
-    expect(complaint('(x))')).toMatchInlineSnapshot();
-    expect(complaint('x + and')).toMatchInlineSnapshot();
-    expect(complaint('+x')).toMatchInlineSnapshot();
-    expect(complaint('2 deg deg')).toMatchInlineSnapshot();
-    expect(complaint('()')).toMatchInlineSnapshot();
-    expect(complaint('max()')).toMatchInlineSnapshot();
+    expect(complaint('x + * y')).toMatchInlineSnapshot(`
+      "unexpected *
+        x + * y
+            ^"
+    `);
+    expect(complaint('x y')).toMatchInlineSnapshot(`
+      "unexpected y
+        x y
+          ^"
+    `);
+    expect(complaint('2 x')).toMatchInlineSnapshot(`
+      "unexpected x
+        2 x
+          ^"
+    `);
+    expect(complaint('(x))')).toMatchInlineSnapshot(`
+      "unexpected )
+        (x))
+           ^"
+    `);
+    expect(complaint('x + and')).toMatchInlineSnapshot(`
+      "unexpected and
+        x + and
+            ^"
+    `);
+    expect(complaint('+x')).toMatchInlineSnapshot(`
+      "unexpected +
+        +x
+        ^"
+    `);
+    expect(complaint('2 deg deg')).toMatchInlineSnapshot(`
+      "unexpected deg
+        2 deg deg
+              ^"
+    `);
+    expect(complaint('()')).toMatchInlineSnapshot(`
+      "unexpected )
+        ()
+         ^"
+    `);
+    expect(complaint('max()')).toMatchInlineSnapshot(`
+      "unexpected )
+        max()
+            ^"
+    `);
   });
 
   test('at a name or function', () => {
-    expect(complaint('x + speed * y')).toMatchInlineSnapshot();
-    expect(complaint('2 * sine(x)')).toMatchInlineSnapshot();
-    expect(complaint('x * (y(2))')).toMatchInlineSnapshot();
-    expect(complaint('x constructor y')).toMatchInlineSnapshot();
+    expect(complaint('x + speed * y')).toMatchInlineSnapshot(`
+      "unknown name: speed
+        x + speed * y
+            ^"
+    `);
+    expect(complaint('2 * sine(x)')).toMatchInlineSnapshot(`
+      "unknown function: sine
+        2 * sine(x)
+            ^"
+    `);
+    expect(complaint('x * (y(2))')).toMatchInlineSnapshot(`
+      "unknown function: y
+        x * (y(2))
+             ^"
+    `);
+    expect(complaint('x constructor y')).toMatchInlineSnapshot(`
+      "unexpected constructor
+        x constructor y
+          ^"
+    `);
   });
 
   test('at the arguments of a function', () => {
-    expect(complaint('1 + sin(x, y)')).toMatchInlineSnapshot();
-    expect(complaint('atan2(x)')).toMatchInlineSnapshot();
-    expect(complaint('min(x, y, x, y, x)')).toMatchInlineSnapshot();
-    expect(complaint('2 * sum(u * x)')).toMatchInlineSnapshot();
-    expect(complaint('max(-u)')).toMatchInlineSnapshot();
+    expect(complaint('1 + sin(x, y)')).toMatchInlineSnapshot(`
+      "sin takes 1 argument, not 2
+        1 + sin(x, y)
+          ^"
+    `);
+    expect(complaint('atan2(x)')).toMatchInlineSnapshot(`
+      "atan2 takes 2 arguments, not 1
+        atan2(x)
+        ^"
+    `);
+    expect(complaint('min(x, y, x, y, x)')).toMatchInlineSnapshot(`
+      "min takes 1 to 4 arguments, not 5
+        min(x, y, x, y, x)
+        ^"
+    `);
+    expect(complaint('2 * sum(u * x)')).toMatchInlineSnapshot(`
+      "sum of a list takes a single name: make the list a step of its own
+        2 * sum(u * x)
+          ^"
+    `);
+    expect(complaint('max(-u)')).toMatchInlineSnapshot(`
+      "max of a list takes a single name: make the list a step of its own
+        max(-u)
+        ^"
+    `);
   });
 
   test('at a number too large to be one', () => {
-    expect(complaint('x * 1e400')).toMatchInlineSnapshot();
+    expect(complaint('x * 1e400')).toMatchInlineSnapshot(`
+      "the number is too large
+        x * 1e400
+            ^"
+    `);
   });
 
   test('tells the place in numbers too', () => {
