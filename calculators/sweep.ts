@@ -1,5 +1,6 @@
 import type { Calculator } from './calculator.ts';
 import type { Value, Values } from './formula/evaluate.ts';
+import { namesBehind } from './dependencies.ts';
 import { namesIn } from './formula/tree.ts';
 import { solve, type Solvable } from './solve.ts';
 
@@ -41,10 +42,7 @@ function cutTo(calculator: Sweepable, result: string): Solvable {
   const wanted = new Set([result, ...calculator.requires.flatMap((one) => namesIn(one.holds))]);
   const steps = [...calculator.steps].reverse().filter((step) => {
     if (!wanted.has(step.name)) return false;
-    const trees =
-      step.kind === 'formula' ? [step.tree] : step.kind === 'root' ? [step.tree, step.from, step.to] : [step.at];
-    for (const name of trees.flatMap(namesIn)) wanted.add(name);
-    if (step.kind === 'root') wanted.add(step.target);
+    for (const name of namesBehind(step)) wanted.add(name);
     return true;
   });
   return { steps: steps.reverse(), requires: calculator.requires };

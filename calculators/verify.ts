@@ -1,4 +1,5 @@
 import type { Calculator, Step } from './calculator.ts';
+import { namesBehind } from './dependencies.ts';
 import { dimensionOf } from './formula/dimension.ts';
 import { evaluate } from './formula/evaluate.ts';
 import { namesIn, type Tree } from './formula/tree.ts';
@@ -50,10 +51,7 @@ function sentenceFaults(calculator: Calculator): string[] {
 
 /** A given that no formula uses would be asked of the reader for nothing. */
 function unusedGivens(calculator: Calculator): string[] {
-  const trees = calculator.steps.flatMap((step): Tree[] =>
-    step.kind === 'look-up' ? [step.at] : step.kind === 'root' ? [step.tree, step.from, step.to] : [step.tree],
-  );
-  const used = new Set([...trees, ...conditions(calculator)].flatMap(namesIn));
+  const used = new Set([...calculator.steps.flatMap(namesBehind), ...conditions(calculator).flatMap(namesIn)]);
   return calculator.given.filter((one) => !used.has(one.name)).map((one) => `unused given: ${one.name}`);
 }
 

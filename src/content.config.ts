@@ -56,4 +56,10 @@ const sources = defineCollection({
   }),
 });
 
-export const collections = { lessons, examples, robots, sources };
+/** Their shape is the business of src/evidence, which is stricter than a schema. */
+const checks = defineCollection({
+  loader: glob({ base: './content/checks', pattern: '*.yaml' }),
+  schema: z.looseObject({ calculator: calculatorId }),
+});
+
+export const collections = { lessons, examples, robots, sources, checks };

@@ -1,7 +1,7 @@
 import { dimensionless, type Dimension } from './dimension.ts';
 
 /**
- * Units and their factors to coherent SI, from B. N. Taylor and A. Thompson, *Guide for the Use of the International
+ * Units and their factors to coherent SI, from A. Thompson and B. N. Taylor, *Guide for the Use of the International
  * System of Units (SI)*, NIST Special Publication 811, 2008 edition, Appendix B. Factors printed there in bold are exact;
  * everything here is built from exact ones, never typed as a rounded product.
  */

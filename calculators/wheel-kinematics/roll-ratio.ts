@@ -73,6 +73,11 @@ export const rollRatio = defineCalculator({
       at: { phi: '120 deg' },
     },
     {
+      asks: 'Do the rollers stand square to the axle?',
+      answer:
+        'They are taken to. Rollers at 45° carry the wheel along as they roll, and have a calculator of their own.',
+    },
+    {
       asks: 'Do the rollers turn freely?',
       answer:
         'They are taken to. A stiff or blocked roller drags, and the floor then pushes the wheel where no motor steers it.',

@@ -1,4 +1,5 @@
-import type { Calculator, Step } from '../../calculators/calculator.ts';
+import type { Calculator } from '../../calculators/calculator.ts';
+import { namesBehind } from '../../calculators/dependencies.ts';
 import { namesIn, type Tree } from '../../calculators/formula/tree.ts';
 
 /** The givens a formula depends on, through the steps it names. */
@@ -8,15 +9,4 @@ export function givensBehind(calculator: Calculator, tree: Tree): readonly strin
     if (wanted.has(step.name)) for (const name of namesBehind(step)) wanted.add(name);
   }
   return calculator.given.map((given) => given.name).filter((name) => wanted.has(name));
-}
-
-function namesBehind(step: Step): readonly string[] {
-  switch (step.kind) {
-    case 'formula':
-      return namesIn(step.tree);
-    case 'root':
-      return [step.tree, step.from, step.to].flatMap(namesIn).concat(step.target);
-    case 'look-up':
-      return namesIn(step.at);
-  }
 }
