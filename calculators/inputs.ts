@@ -88,12 +88,15 @@ export function wants(given: Given): string {
   return `give ${what} ${range}, such as ${entryText(given.usual)}`;
 }
 
-/** An entry as a person writes it: `60 mm`, `10, −5, −5 rad/s`. */
-export const entryText = (entry: Entry, digits = 12): string =>
-  [entry.value]
-    .flat()
-    .map((x) => formatNumber(x, digits))
-    .join(', ') + formatUnit(entry.unit);
+/** An entry as a person writes it: `60 ± 0.5 mm`, `10, −5, −5 rad/s`. */
+export function entryText(entry: Entry, digits = 12): string {
+  const spreads = [entry.spread ?? []].flat();
+  const one = (x: number, k: number): string => {
+    const spread = spreads[k];
+    return formatNumber(x, digits) + (spread === undefined ? '' : ` ± ${formatNumber(spread, digits)}`);
+  };
+  return [entry.value].flat().map(one).join(', ') + formatUnit(entry.unit);
+}
 
 /** The word of a choice, or the entry as text. */
 export function givenText(given: Given, entry: Entry): string {

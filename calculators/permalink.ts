@@ -18,10 +18,12 @@ export function toQuery(calculator: Linkable, entries: Entries): string {
     .join('&');
 }
 
-/** `60mm`, `12kgf.cm`, `10,-5,-5rad/s`: what the parser of inputs reads back without loss. */
+/** `60±0.5mm`, `12kgf.cm`, `10,-5,-5rad/s`: what the parser of inputs reads back without loss. */
 function compact(given: Given, entry: Entry): string {
   const [word] = Object.entries(given.options ?? {}).find(([, value]) => value === entry.value) ?? [];
-  return word ?? [entry.value].flat().map(String).join(',') + entry.unit.replace(/ /g, '.');
+  const spreads = [entry.spread ?? []].flat();
+  const numbers = [entry.value].flat().map((x, k) => (spreads[k] === undefined ? String(x) : `${x}±${spreads[k]}`));
+  return word ?? numbers.join(',') + entry.unit.replace(/ /g, '.');
 }
 
 export interface FromQuery {

@@ -18,7 +18,6 @@ export const programOf = ({ id, edition, given, steps, results, requires, cautio
   given,
   steps: steps.map((step): Step => {
     const { why, ...rest } = step;
-    void why;
     return 'formula' in rest ? { ...rest, formula: '' } : rest;
   }),
   results,

@@ -5,6 +5,7 @@ import { infix, plainDialect } from './formula/infix.ts';
 import { givenText, toValues, type Entries } from './inputs.ts';
 import { held, planLines, printRows, printValue, type Line, type Row } from './line.ts';
 import { solve } from './solve.ts';
+import { printSpread, spreadsOf, type Spread } from './uncertainty.ts';
 import type { Entry } from './quantity/parse.ts';
 
 /** A given in a finished piece of working. */
@@ -20,11 +21,13 @@ export interface WorkedGiven {
 export interface WorkedStep {
   readonly step: Step;
   readonly value: Value;
-  /** The value in the step's unit: `95.49 rpm`. */
+  /** The value in the step's unit: `95.49 rpm`, or `95.5 ± 0.8 rpm`. */
   readonly text: string;
   /** The printed lines: one, or one a wheel; none for a look-up. */
   readonly rows: readonly Row[];
   readonly line: Line | undefined;
+  /** Its ±, where one of the inputs has one and it reaches this step. */
+  readonly spread: Spread | undefined;
 }
 
 export interface Working {
@@ -71,6 +74,7 @@ export function work(calculator: Calculator, entries: Entries): Worked {
 
 function finish(calculator: Calculator, entries: Entries, values: Values): Working {
   const plans = linesOf(calculator);
+  const spreads = spreadsOf(calculator, entries, values);
   return {
     calculator,
     values,
@@ -81,8 +85,11 @@ function finish(calculator: Calculator, entries: Entries, values: Values): Worki
     steps: calculator.steps.map((step): WorkedStep => {
       const line = plans.get(step.name);
       const value = values[step.name] ?? NaN;
-      const text = printValue(value, step.quantity, step.unit);
-      return { step, value, text, line, rows: line ? printRows(line, values) : [] };
+      const spread = spreads.get(step.name);
+      const text = spread
+        ? printSpread(value, spread.spread, step.quantity, step.unit)
+        : printValue(value, step.quantity, step.unit);
+      return { step, value, text, line, rows: line ? printRows(line, values) : [], spread };
     }),
     cautions: cautionsOf(calculator, values),
   };

@@ -30,6 +30,7 @@ const plainDigits = (size: number): string => String(size);
 export function readNumber(printed: string): number {
   const ascii = printed
     .replace(/−/g, '-')
+    .replace(/∞/g, 'Infinity')
     .replace(/ · 10/g, 'e')
     .replace(/⁻/g, '-')
     .replace(/[⁰¹²³⁴⁵⁶⁷⁸⁹]/g, (c) => String(superscripts.indexOf(c)));

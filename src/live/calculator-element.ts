@@ -1,4 +1,5 @@
-import { readInputs, type Entries } from '../../calculators/inputs.ts';
+import type { Given } from '../../calculators/calculator.ts';
+import { givenText, readGiven, readInputs, type Entries } from '../../calculators/inputs.ts';
 import { evaluate, type Values } from '../../calculators/formula/evaluate.ts';
 import { fill } from '../../calculators/fill.ts';
 import { planLines } from '../../calculators/line.ts';
@@ -11,6 +12,12 @@ import type { PageData } from './page-data.ts';
 import { ResultsView } from './results.ts';
 import { setText, StepView } from './slots.ts';
 import { Turning } from './turning.ts';
+
+/** As a person would write it where it can be read, else as it came, with the problem beside it. */
+function tidyText(given: Given, text: string): string {
+  const read = readGiven(given, text);
+  return typeof read === 'string' ? text : givenText(given, read);
+}
 
 /** Wakes a calculator that the server rendered: fields answer, and everything below follows. */
 class CalculatorElement extends HTMLElement {
@@ -76,7 +83,10 @@ class CalculatorElement extends HTMLElement {
   #readAddress(): void {
     if (!this.#data || !location.search) return;
     const { texts, problems } = fromQuery(this.#data.program, new URLSearchParams(location.search));
-    for (const [name, text] of Object.entries(texts)) this.#fields?.set(name, text);
+    for (const given of this.#data.program.given) {
+      const text = texts[given.name];
+      if (text !== undefined) this.#fields?.set(given.name, tidyText(given, text));
+    }
     const note = this.querySelector('[data-link-problems]');
     if (note) note.textContent = problems.join(' ');
   }
@@ -96,6 +106,8 @@ class CalculatorElement extends HTMLElement {
     this.#last = inputs.entries;
     this.#values = values;
     this.#results?.show(values);
+    if (Object.values(inputs.entries).some((entry) => entry.spread !== undefined))
+      void this.#showSpreads(inputs.entries);
     for (const step of this.#steps) step.show(values);
     this.#showCautions(values);
     this.#showFigure();
@@ -107,6 +119,14 @@ class CalculatorElement extends HTMLElement {
   #refuse(problems: readonly { readonly given: string; readonly message: string }[]): void {
     this.#fields?.show(problems);
     this.setAttribute('data-stale', '');
+  }
+
+  async #showSpreads(entries: Entries): Promise<void> {
+    const values = this.#values;
+    const { spreadsOf, printSpread, describeShares } = await import('../../calculators/uncertainty.ts');
+    if (!values || values !== this.#values || !this.#data) return;
+    const of = spreadsOf(this.#data.program, entries, values);
+    this.#results?.show(values, { of, print: printSpread, describe: describeShares });
   }
 
   #showCautions(values: Values): void {

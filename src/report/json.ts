@@ -7,6 +7,8 @@ interface Measured {
   readonly value: Value;
   readonly unit: string;
   readonly si: Value;
+  /** The ±, in the unit; only where there is one. */
+  readonly spread?: Value;
 }
 
 /** A piece of working as JSON; a value that differs from wheel to wheel is a list. */
@@ -17,9 +19,7 @@ export function asJson(working: Working): string {
     {
       calculator: calculator.id,
       version: calculator.edition,
-      given: Object.fromEntries(
-        working.given.map(({ given, entry, si }) => [given.name, { value: entry.value, unit: entry.unit, si }]),
-      ),
+      given: Object.fromEntries(working.given.map(({ given, entry, si }) => [given.name, { ...entry, si }])),
       results: Object.fromEntries(results.map((worked) => [worked.step.name, measured(worked)])),
       steps: working.steps.map(stepJson),
       cautions: working.cautions,
@@ -30,10 +30,11 @@ export function asJson(working: Working): string {
   );
 }
 
-const measured = ({ step, value }: WorkedStep): Measured => ({
+const measured = ({ step, value, spread }: WorkedStep): Measured => ({
   value: inUnit(value, step.quantity, step.unit),
   unit: step.unit,
   si: value,
+  ...(spread ? { spread: inUnit(spread.spread, step.quantity, step.unit) } : {}),
 });
 
 function stepJson(worked: WorkedStep): object {

@@ -1,5 +1,6 @@
 import { symbolText } from '../../calculators/formula/symbols.ts';
-import { substituted, type WorkedStep } from '../../calculators/work.ts';
+import { describeShares } from '../../calculators/uncertainty.ts';
+import { substituted, type WorkedStep, type Working } from '../../calculators/work.ts';
 
 /** A step's printed lines as plain text: the formula, then each row with its numbers. */
 export function stepLines({ step, text, line, rows }: WorkedStep): string[] {
@@ -21,3 +22,11 @@ export function stepLines({ step, text, line, rows }: WorkedStep): string[] {
 function check(target: string, line: WorkedStep['line'], rows: WorkedStep['rows']): string[] {
   return line ? rows.map((row) => `check: ${substituted(line, row)} = ${row.result} = ${target}`) : [];
 }
+
+/** Where the ± of each result comes from, a line a result; none without a ±. */
+export const shareLines = ({ calculator, steps }: Working): string[] =>
+  steps.flatMap(({ step, spread }) =>
+    spread && calculator.results.includes(step.name)
+      ? [`${symbolText(step.name, step.list)}: ${describeShares(spread.shares)}`]
+      : [],
+  );

@@ -1,7 +1,7 @@
 import { symbolText } from '../../calculators/formula/symbols.ts';
 import type { Working } from '../../calculators/work.ts';
 import { addressOf } from './address.ts';
-import { stepLines } from './lines.ts';
+import { shareLines, stepLines } from './lines.ts';
 
 /** A piece of working as Markdown, for a build log. */
 export function asMarkdown(working: Working): string {
@@ -35,8 +35,12 @@ export function asMarkdown(working: Working): string {
     ...working.steps
       .filter(({ step }) => resultNames.has(step.name))
       .map(({ step, text }) => `- ${step.means}: **${symbolText(step.name, step.list)} = ${text}**`),
-    ...(working.cautions.length > 0 ? ['', '### Cautions', '', ...working.cautions.map((line) => `- ${line}`)] : []),
+    ...section('Where the ± comes from', shareLines(working)),
+    ...section('Cautions', working.cautions),
     '',
     `Address of this working: \`${addressOf(working)}\``,
   ].join('\n');
 }
+
+const section = (title: string, lines: readonly string[]): string[] =>
+  lines.length === 0 ? [] : ['', `### ${title}`, '', ...lines.map((line) => `- ${line}`)];

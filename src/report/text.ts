@@ -1,7 +1,7 @@
 import { symbolText } from '../../calculators/formula/symbols.ts';
 import type { Working } from '../../calculators/work.ts';
 import { addressOf } from './address.ts';
-import { stepLines } from './lines.ts';
+import { shareLines, stepLines } from './lines.ts';
 
 /** A piece of working as plain text. */
 export function asText(working: Working): string {
@@ -23,6 +23,7 @@ export function asText(working: Working): string {
     ...working.steps
       .filter(({ step }) => resultNames.has(step.name))
       .map(({ step, text }) => `  ${step.means}: ${symbolText(step.name, step.list)} = ${text}`),
+    ...section('Where the ± comes from', shareLines(working)),
     ...section('Cautions', working.cautions),
     '',
     `Address: ${addressOf(working)}`,
