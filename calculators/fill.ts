@@ -8,7 +8,7 @@ export interface Fillable {
   readonly unit: string;
 }
 
-const place = /\{(\w+)(?:\[(\d+)\])?(?: in ([^}]+))?\}/g;
+const place = /\{(\w+)(?:\[(\d+)\])?(?: in ([^}]*))?\}/g;
 
 /**
  * Puts values into a sentence: `{v}` in its usual unit, `{omega[2] in rpm}` for wheel 2 in the unit named.

@@ -12,6 +12,15 @@ export const modules: readonly Module[] = [
   {
     id: 'wheel-kinematics',
     title: 'Wheel kinematics',
-    lessons: ['wheel-kinematics/half-speed', 'wheel-kinematics/one-equation-a-wheel'],
+    lessons: [
+      'wheel-kinematics/half-speed',
+      'wheel-kinematics/one-equation-a-wheel',
+      'wheel-kinematics/driving-turning-mixing',
+      'wheel-kinematics/how-fast-which-way',
+      'wheel-kinematics/where-am-i',
+      'wheel-kinematics/driving-straight',
+      'wheel-kinematics/rollers-at-45',
+      'wheel-kinematics/ball-shaped-wheels',
+    ],
   },
 ];

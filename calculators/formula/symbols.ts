@@ -45,8 +45,16 @@ function split(name: string, list: boolean): Symbol {
   return { base, subscripts: list && base !== 'i' && !subscripts.includes('i') ? [...subscripts, 'i'] : subscripts };
 }
 
+/** What changes in a difference: `dt` is Δt, `dtheta` Δθ. A `d` before anything longer than a letter is part of a word. */
+const changed = (text: string): string | undefined => {
+  const rest = /^d(.+)$/.exec(text)?.[1];
+  return rest !== undefined && (rest.length === 1 || Object.hasOwn(greek, rest)) ? rest : undefined;
+};
+
 const piece = (text: string): string => {
   if (Object.hasOwn(greek, text)) return preferred[text] ?? `\\${text}`;
+  const rest = changed(text);
+  if (rest !== undefined) return `\\Delta ${piece(rest)}`;
   return text.length === 1 || /^\d+$/.test(text) ? text : `\\mathrm{${text}}`;
 };
 
@@ -59,5 +67,11 @@ export function symbolTex(name: string, list = false): string {
 /** The name in running text without markup: `ω_max`. */
 export function symbolText(name: string, list = false): string {
   const { base, subscripts } = split(name, list);
-  return [base, ...subscripts].map((part) => (Object.hasOwn(greek, part) ? greek[part] : part)).join('_');
+  return [base, ...subscripts].map(letters).join('_');
+}
+
+function letters(part: string): string {
+  const rest = changed(part);
+  if (rest !== undefined) return `Δ${letters(rest)}`;
+  return Object.hasOwn(greek, part) ? (greek[part] ?? part) : part;
 }

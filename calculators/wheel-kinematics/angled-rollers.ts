@@ -165,7 +165,7 @@ export const angledRollers = defineCalculator({
     {
       asks: 'Do all four wheels touch the floor?',
       answer:
-        'They are taken to. On a stiff frame one of four often hangs, and the robot then turns when it should slide.',
+        'They are taken to. On a stiff frame one of four often hangs. Three are then left to steer by, and the robot goes off at a slant.',
     },
     {
       asks: 'Do the rollers turn freely, and meet the floor in one point at the wheel’s middle?',

@@ -16,22 +16,27 @@ interface Slot {
  */
 export function renderRow(line: Line, row: Row): string {
   const slots: Slot[] = [];
-  const tex = typeset(line.tree, {
-    factors: 'dotted',
-    name: (name, bare) => String(firstStandIn + slots.push({ name, bare }) - 1),
-  });
+  const standIn = (name: string, bare: boolean): number => {
+    const known = slots.findIndex((slot) => slot.name === name && slot.bare === bare);
+    return firstStandIn + (known < 0 ? slots.push({ name, bare }) - 1 : known);
+  };
+  // Braces keep the digits together: an exponent would else take the last one only.
+  const tex = typeset(line.tree, { factors: 'dotted', name: (name, bare) => `{${standIn(name, bare)}}` });
   return slots.reduce((html, slot, k) => fillSlot(html, firstStandIn + k, slot, row), renderTex(tex));
 }
 
 function fillSlot(html: string, standIn: number, { name, bare }: Slot, row: Row): string {
   const text = row.numbers[name] ?? '';
   const mark = `data-n="${name}"${bare ? '' : ' data-held'}`;
+  const found = { span: 0, mn: 0 };
   const filled = html.replace(
-    new RegExp(`<(span class="[^"]*"|mn)>${standIn}</(span|mn)>`, 'g'),
-    (_, open: string, close: string) => `<${open} ${mark}>${bare ? text : held(text)}</${close}>`,
+    new RegExp(`<((span|mn)(?: class="[^"]*")?)>${standIn}</\\2>`, 'g'),
+    (_, open: string, tag: keyof typeof found) => {
+      found[tag]++;
+      return `<${open} ${mark}>${bare ? text : held(text)}</${tag}>`;
+    },
   );
-  if (filled.includes(String(standIn))) throw new Error(`missing slot: ${name} on the line of ${tex(html)}`);
+  // As often in the half that is seen as in the half that is heard.
+  if (found.span === 0 || found.span !== found.mn) throw new Error(`missing slot: ${name} in ${html.replace(/<[^>]*>/g, ' ')}`);
   return filled;
 }
-
-const tex = (html: string): string => html.replace(/<[^>]*>/g, '').slice(0, 80);
