@@ -100,7 +100,7 @@ function planLine(
     const unit = system.units === 'printed' ? one.unit : siUnit(one);
     return printedIn(one, one.quantity === 'angle' ? system.angles : unit);
   };
-  const joiners = closedLists(step.tree);
+  const joiners = joinersIn(step.tree);
   const names = namesIn(step.tree).map((name): PrintedName => {
     const joiner = joiners.get(name);
     return { ...print(name), given: givens.has(name), ...(joiner === undefined ? {} : { joiner }) };
@@ -111,10 +111,13 @@ function planLine(
   return result.unit === target.unit ? plan : { ...plan, converted: printedIn(target, target.unit) };
 }
 
-/** Inputs near the usual ones, with no special values such as 0 or equal lengths. */
+/**
+ * Inputs near the usual ones, with no special values such as 0 or equal lengths. Lists are as long as they may be: a
+ * short one can hide what differs from wheel to wheel.
+ */
 function sample(calculator: Printable, shift: number): Values {
   return Object.fromEntries(
-    calculator.given.map((one, k) => {
+    calculator.given.map((one, k): [string, Value] => {
       const { factor } = printedIn(one, one.usual.unit);
       const move = (x: number): number => {
         if (one.whole || one.options) return x * factor;
@@ -122,7 +125,9 @@ function sample(calculator: Printable, shift: number): Values {
         return Math.min(one.most, Math.max(one.least, moved));
       };
       const { value } = one.usual;
-      return [one.name, typeof value === 'number' ? move(value) : value.map((x, i) => move(x * (1 + i / 50)))];
+      if (typeof value === 'number') return [one.name, move(value)];
+      const longest = Array.from({ length: one.list?.[1] ?? value.length }, (_, i) => value[i % value.length] ?? NaN);
+      return [one.name, longest.map((x, i) => move(x * (1 + (i * i) / 50)))];
     }),
   );
 }
@@ -130,14 +135,38 @@ function sample(calculator: Printable, shift: number): Values {
 function holds(line: Line, values: Values): boolean {
   const printed = ({ name, factor }: Printed): Value => scaled(values[name] ?? NaN, factor);
   const numbers = Object.fromEntries(line.names.map((one) => [one.name, printed(one)]));
-  const got = [evaluate(line.tree, numbers, line.angles)].flat();
-  const want = [printed(line.result)].flat();
-  return got.every((x, i) => Math.abs(x - (want[i] ?? NaN)) <= 1e-9 * Math.max(Math.abs(x), 1e-9));
+  const onLine = (tree: Tree): readonly number[] => [evaluate(tree, numbers, line.angles)].flat();
+  const inSi = (tree: Tree): readonly number[] => [evaluate(tree, values)].flat();
+  return agree(onLine(line.tree), [printed(line.result)].flat()) && fits(line.tree, onLine, inSi);
+}
+
+const agree = (got: readonly number[], want: readonly number[]): boolean =>
+  got.every((x, i) => Math.abs(x - (want[i] ?? NaN)) <= 1e-9 * Math.max(Math.abs(x), 1e-9));
+
+type Numbers = (tree: Tree) => readonly number[];
+
+/** Whether what is added, compared or chosen between is in one unit: the result alone does not tell which way an if goes. */
+function fits(tree: Tree, onLine: Numbers, inSi: Numbers): boolean {
+  const scales = alike(tree).flatMap((part) => {
+    const si = inSi(part);
+    const scale = onLine(part).map((x, i) => x / (si[i] ?? NaN));
+    return scale.find((one) => Number.isFinite(one) && one !== 0) ?? [];
+  });
+  const same = scales.every((scale) => agree([scale], scales.slice(0, 1)));
+  return same && childrenOf(tree).every((child) => fits(child, onLine, inSi));
+}
+
+/** The parts of a node that must be in one unit. */
+function alike(node: Tree): readonly Tree[] {
+  if (node.kind === 'operate') return ['*', '/', '^', 'and', 'or'].includes(node.op) ? [] : [node.left, node.right];
+  if (node.kind !== 'call') return [];
+  if (node.name === 'if') return node.args.slice(1);
+  return ['min', 'max', 'mod', 'atan2'].includes(node.name) ? node.args : [];
 }
 
 const resultDigits = 4;
 const shortDigits = 8;
-const mostDigits = 15;
+const mostDigits = 17;
 const exportDigits = 12;
 
 /**
@@ -205,19 +234,34 @@ function gives(line: Line, numbers: readonly Value[]): string {
   return printNumbers(evaluate(line.tree, values, line.angles), resultDigits);
 }
 
-/** Lists that stand whole inside sum, min, max or count, with what is written between their numbers. */
-function closedLists(tree: Tree): ReadonlyMap<string, string> {
-  const found = new Map<string, string>();
+/**
+ * The names of a formula; for a list that stands whole inside sum, min, max or count, what is written between its numbers.
+ * @throws Error for a name needed in two ways: a line has one text for it.
+ */
+function joinersIn(tree: Tree): ReadonlyMap<string, string | undefined> {
+  const found = new Map<string, string | undefined>();
+  const note = (name: string, joiner?: string): void => {
+    if (found.has(name) && found.get(name) !== joiner) {
+      throw new Error(`invalid line: ${name} stands in it in two ways: make one of them a step of its own`);
+    }
+    found.set(name, joiner);
+  };
   const visit = (node: Tree): void => {
     const [first] = childrenOf(node);
-    if (node.kind === 'call' && first?.kind === 'name' && closesList(node.name, node.args.length)) {
-      found.set(first.name, node.name === 'sum' ? ' + ' : ', ');
-    }
-    childrenOf(node).forEach(visit);
+    if (node.kind === 'name') note(node.name);
+    else if (node.kind === 'call' && first?.kind === 'name' && closesList(node.name, node.args.length)) {
+      note(first.name, node.name === 'sum' ? ' + ' : ', ');
+    } else childrenOf(node).forEach(visit);
   };
   visit(tree);
   return found;
 }
+
+/** Must a pocket calculator be set to radians for this line? Where degrees do, the numbers carry their sign. */
+export const inRadians = (line: Line): boolean => line.angles === 'rad' && usesAngles(line.tree);
+
+const usesAngles = (tree: Tree): boolean =>
+  (tree.kind === 'call' && /^a?(sin|cos|tan)2?$/.test(tree.name)) || childrenOf(tree).some(usesAngles);
 
 /** A number text where a negative number, a list or a power of ten must be held together by parentheses. */
 export const held = (text: string): string => (/^−| /.test(text) ? `(${text})` : text);

@@ -1,5 +1,5 @@
 import { evaluate, type Value, type Values } from './evaluate.ts';
-import { add, sumOf } from './math.ts';
+import { add, floor, sumOf } from './math.ts';
 import { closesList, type FunctionName, type Operator, type Tree } from './tree.ts';
 
 /**
@@ -101,7 +101,7 @@ function call(name: FunctionName, args: readonly number[], slopes: readonly numb
     case 'max':
       return slopes[args.indexOf(Math.max(...args))] ?? 0;
     case 'mod':
-      return dx - Math.floor(x / y) * dy;
+      return dx - floor(x / y) * dy;
     case 'if':
       return (x === 0 ? slopes[2] : slopes[1]) ?? 0;
     default:

@@ -1,4 +1,4 @@
-import { acos, add, asin, cos, sin, sumOf, tan } from './math.ts';
+import { acos, add, asin, ceil, cos, floor, mod, round, sin, sumOf, tan } from './math.ts';
 import type { FunctionName, Operator, Tree } from './tree.ts';
 
 /** A number, or one number a wheel. */
@@ -46,10 +46,10 @@ const scalars: Partial<Record<FunctionName, Scalar>> = {
   ln: one(Math.log),
   abs: one(Math.abs),
   sign: one(Math.sign),
-  round: one(Math.round),
-  floor: one(Math.floor),
-  ceil: one(Math.ceil),
-  mod: (...args) => at0(args) - at1(args) * Math.floor(at0(args) / at1(args)),
+  round: one(round),
+  floor: one(floor),
+  ceil: one(ceil),
+  mod: (...args) => mod(at0(args), at1(args)),
   min: (...args) => Math.min(...args),
   max: (...args) => Math.max(...args),
   if: (...args) => (at0(args) === 0 ? (args[2] ?? NaN) : at1(args)),
@@ -83,12 +83,29 @@ export function evaluate(tree: Tree, values: Values, angles: AngleUnit = 'rad'):
       case 'negate':
         return broadcast((x) => -x, [walk(node.of)]);
       case 'operate':
-        return broadcast(operators[node.op], [walk(node.left), walk(node.right)]);
+        return isSum(node)
+          ? broadcast((...terms) => sumOf(terms), termsOf(node).map(signed))
+          : broadcast(operators[node.op], [walk(node.left), walk(node.right)]);
       case 'call':
         return call(node.name, node.args.map(walk), angles);
     }
   };
+  const signed = ({ tree: term, minus }: Term): Value => (minus ? walk({ kind: 'negate', of: term }) : walk(term));
   return walk(tree);
+}
+
+export interface Term {
+  readonly tree: Tree;
+  readonly minus: boolean;
+}
+
+export const isSum = (tree: Tree): boolean => tree.kind === 'operate' && (tree.op === '+' || tree.op === '-');
+
+/** The terms of a sum, those of the sums in it among them: what is dust in u - (a + b) depends on the largest of all. */
+export function termsOf(tree: Tree, minus = false): readonly Term[] {
+  if (tree.kind === 'negate' && isSum(tree.of)) return termsOf(tree.of, !minus);
+  if (tree.kind !== 'operate' || !isSum(tree)) return [{ tree, minus }];
+  return [...termsOf(tree.left, minus), ...termsOf(tree.right, minus !== (tree.op === '-'))];
 }
 
 /** As `evaluate`, for a formula that must give one number. */

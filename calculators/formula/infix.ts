@@ -7,8 +7,8 @@ export interface Dialect {
   readonly number: (value: number, unit: 'deg' | undefined) => string;
   readonly call: (name: FunctionName, args: readonly string[]) => string;
   readonly operator: (op: Operator) => string;
-  /** For languages without an operator for powers. */
-  readonly power?: (base: string, exponent: string) => string;
+  /** A node that the language spells in its own way, closed so that it may stand anywhere; `undefined` for the others. */
+  readonly instead?: (node: Tree) => string | undefined;
 }
 
 const strength: Record<Operator, number> = {
@@ -30,7 +30,10 @@ const strengthOfMinus = 6;
 /** Writes a formula on one line in a dialect, with the fewest parentheses that keep its meaning. */
 export function infix(tree: Tree, dialect: Dialect): string {
   /** @param outer the binding of what surrounds the node: weaker nodes get parentheses. */
-  const walk = (node: Tree, outer: number, bare: boolean): string => {
+  const walk = (node: Tree, outer: number, bare: boolean): string =>
+    dialect.instead?.(node) ?? spell(node, outer, bare);
+
+  const spell = (node: Tree, outer: number, bare: boolean): string => {
     switch (node.kind) {
       case 'number':
         return dialect.number(node.value, node.unit);
@@ -50,7 +53,6 @@ export function infix(tree: Tree, dialect: Dialect): string {
 
   const operate = (node: Extract<Tree, { kind: 'operate' }>, outer: number, bare: boolean): string => {
     const own = strength[node.op];
-    if (node.op === '^' && dialect.power) return dialect.power(walk(node.left, 0, true), walk(node.right, 0, true));
     const wrapped = own < outer;
     const left = walk(node.left, node.op === '^' ? own + 1 : own, (bare || wrapped) && node.op !== '^');
     const right = walk(node.right, node.op === '^' ? own : own + 1, false);

@@ -115,7 +115,7 @@ export function typeset(tree: Tree, names: Names): string {
   };
 
   const remainder = (args: readonly Tree[]): string =>
-    args.map((arg) => walk(arg, strength['*'] + 1, false)).join(' \\bmod ');
+    args.map((arg) => (endsInList(arg) ? parens(walk(arg)) : walk(arg, strength['*'] + 1, false))).join(' \\bmod ');
 
   const callTex = (name: FunctionName, args: readonly Tree[]): string => {
     const all = args.map((arg) => walk(arg));

@@ -13,7 +13,8 @@ export type Parsed = { readonly ok: true; readonly entry: Entry } | { readonly o
 const fail = (problem: string): Parsed => ({ ok: false, problem });
 
 const numberThenUnit = /^([+-]?(?:\d+(?:[.,]\d+)?|[.,]\d+)(?:e[+-]?\d{1,3})?)(?:\s*\/\s*(\d+))?\s*(.*)$/i;
-const longest = 200;
+/** Eight numbers with all their digits, each with its ±, fit in. */
+const longest = 500;
 
 /** A number with the unit written behind it (or none), or the problem in words. */
 function readOne(text: string): { readonly value: number; readonly unit: string } | string {

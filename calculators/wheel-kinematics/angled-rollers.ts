@@ -142,7 +142,7 @@ export const angledRollers = defineCalculator({
       quantity: 'velocity',
       unit: 'm/s',
       formula: 'u_max * sqrt(2) / (1 + cot_gamma)',
-      why: 'Two of the wheels do all of it, and each rolls for both halves of the travel.',
+      why: 'The two hardest pressed wheels roll for both halves of the travel. With rollers at 45° the other two stand still.',
     },
   ],
   results: ['omega', 'lever', 'v_ahead', 'v_side', 'v_diagonal'],

@@ -92,6 +92,12 @@ export const deadReckoning = defineCalculator({
       at: { e_r: '0 %', e_R: '0 %', e_d: '0 %' },
     },
     {
+      asks: 'Are the errors large?',
+      answer:
+        'The sideways figures lay the true length of the path along the wrong heading, and leave out the small drift of a wheel in error. Below a few per cent nothing is lost by that.',
+      at: { e_r: '20 %' },
+    },
+    {
       asks: 'Does a wheel slip?',
       answer: 'Slip is not in here. It comes on top, and unlike these errors it cannot be calibrated away.',
     },

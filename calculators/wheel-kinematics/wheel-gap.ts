@@ -50,7 +50,7 @@ export const wheelGap = defineCalculator({
     },
     {
       given: 'gaps',
-      holds: 'gap_share <= 1',
+      holds: 'gap_share <= 1 + 1e-9',
       says: 'The gaps do not fit round the wheel: together they would take {gap_share} of the rim. Give fewer gaps, or narrower ones.',
     },
   ],

@@ -1,4 +1,4 @@
-import { arrow, at, element, figure, heading, move, path, polyline, text, type Point } from './svg.ts';
+import { arrow, dot, element, figure, heading, label, line, move, path, polyline, type Point } from './svg.ts';
 import { list, number, type FigureValues } from './values.ts';
 
 const size = 286;
@@ -24,7 +24,7 @@ export function speedRose(values: FigureValues): string {
       list(values, 'alpha_i').map(tick).join('') +
       path(polyline(curve, true), { class: 'velocity area' }) +
       element('circle', { class: 'geometry line keep', cx: 0, cy: 0, r: number(values, 'v_keep') * scale }) +
-      element('circle', { class: 'velocity dot', cx: best.x, cy: best.y, r: 3.5 }) +
+      dot(best, 'velocity') +
       arrow(centre, tip, 'velocity travel'),
   );
 }
@@ -33,9 +33,5 @@ export function speedRose(values: FigureValues): string {
 function tick(angle: number, k: number): string {
   const from = move(centre, heading(angle), outer + 6);
   const to = move(centre, heading(angle), outer + 14);
-  const label = move(centre, heading(angle), outer + 24);
-  return (
-    path(`M${at(from)}L${at(to)}`, { class: 'geometry line' }) +
-    text({ x: label.x, y: label.y + 4 }, String(k + 1), { class: 'label', 'text-anchor': 'middle' })
-  );
+  return line(from, to, 'geometry') + label(move(centre, heading(angle), outer + 24), String(k + 1));
 }

@@ -5,7 +5,7 @@ export interface Point {
 }
 
 /** Two decimals are finer than a pixel and keep the text short. */
-export const short = (x: number): string => String(Math.round(x * 100) / 100 || 0);
+export const short = (x: number): string => String(Math.round(x * 100) / 100);
 
 export const at = ({ x, y }: Point): string => `${short(x)} ${short(y)}`;
 
@@ -25,6 +25,20 @@ export const polyline = (points: readonly Point[], closed: boolean): string =>
 
 export const text = ({ x, y }: Point, words: string, attributes: Attributes = {}): string =>
   element('text', { x, y, ...attributes }, words);
+
+export const line = (from: Point, to: Point, kind: string): string =>
+  path(`M${at(from)}L${at(to)}`, { class: `${kind} line` });
+
+export const dot = ({ x, y }: Point, kind: string): string =>
+  element('circle', { class: `${kind} dot`, cx: x, cy: y, r: 3.5 });
+
+/** A part of a figure drawn about its own middle, put in its place. */
+export const group = (place: Point, inside: string): string =>
+  element('g', { transform: `translate(${at(place)})` }, inside);
+
+/** Words about a place. */
+export const label = ({ x, y }: Point, words: string): string =>
+  text({ x, y: y + 4 }, words, { class: 'label', 'text-anchor': 'middle' });
 
 const headLength = 9;
 const headWidth = 3.6;

@@ -1,5 +1,6 @@
 import { centre, rimArrows, robot } from './robot.ts';
-import { arrow, at, figure, heading, move, path, text } from './svg.ts';
+import { arrow, figure, heading, move, text } from './svg.ts';
+import { turnArrow } from './turn-arrow.ts';
 import { list, number, type FigureValues } from './values.ts';
 
 const size = 244;
@@ -19,7 +20,7 @@ export function topView(values: FigureValues): string {
     size,
     size,
     robot(angles) +
-      turning(number(values, 'Omega')) +
+      turnArrow(number(values, 'Omega')) +
       arrow(centre, tip, 'velocity travel') +
       (v > 0 ? text({ x: label.x, y: label.y + 4 }, 'v', { class: 'velocity symbol', 'text-anchor': 'middle' }) : '') +
       rimArrows(
@@ -27,19 +28,5 @@ export function topView(values: FigureValues): string {
         rims.map((u) => u * scale),
         'velocity',
       ),
-  );
-}
-
-/** A curved arrow for the yaw rate; its sense only, not its size. */
-function turning(Omega: number): string {
-  if (Omega === 0) return '';
-  const radius = 26;
-  const sense = Math.sign(Omega);
-  const [from, to] = [0.6, 2.4].map((a) => move(centre, heading(sense * a + Math.PI / 2), radius));
-  if (!from || !to) return '';
-  const back = move(to, heading(sense * 2.4 + Math.PI / 2 + (sense * Math.PI) / 2), -1);
-  return (
-    path(`M${at(from)}A${radius} ${radius} 0 0 ${sense > 0 ? 0 : 1} ${at(to)}`, { class: 'velocity shaft turn' }) +
-    arrow(back, move(back, heading(sense * 2.4 + Math.PI / 2 + (sense * Math.PI) / 2), 9), 'velocity')
   );
 }

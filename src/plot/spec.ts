@@ -13,6 +13,13 @@ export const firstPlots: Readonly<Record<string, PlotSpec>> = {
   'wheel-speeds': { of: 'omega', against: 'theta' },
   'body-motion': { of: 'theta', against: 'alpha' },
   'speed-envelope': { of: 'v_top', against: 'theta' },
+  'mix-and-limit': { of: 'command', against: 'stick_turn' },
+  'speed-resolution': { of: 'v_step', against: 'dt' },
+  'dead-reckoning': { of: 'y_turn_first', against: 'e_R' },
+  straightness: { of: 'y_left', against: 'theta' },
+  'angled-rollers': { of: 'lever', against: 'gamma' },
+  'wheel-gap': { of: 'drop', against: 'gap' },
+  'pole-contact': { of: 'carried', against: 'proud' },
 };
 
 /** Givens a plot can run along: one number that varies smoothly. */
@@ -23,7 +30,10 @@ export function plotRange(given: Given, si: number): readonly [from: number, to:
   if (given.quantity === 'angle') return [Math.max(given.least, -Math.PI), Math.min(given.most, Math.PI)];
   const usual = Number(given.usual.value) * unitOf(quantityOf(given.quantity), given.usual.unit).factor;
   const reach = 2 * Math.max(Math.abs(si), Math.abs(usual)) || (given.most - given.least) / 20;
-  return [Math.max(given.least, given.least < 0 ? -reach : 0), Math.min(given.most, reach)];
+  const to = Math.min(given.most, reach);
+  if (given.least < 0) return [Math.max(given.least, -reach), to];
+  // What may not be zero often stands below a fraction line: from a twentieth on, the curve is not all cliff.
+  return [given.least === 0 ? 0 : Math.max(given.least, Math.min(si, reach / 20)), to];
 }
 
 export interface Axis {

@@ -1,4 +1,5 @@
 import { symbolText } from '../../calculators/formula/symbols.ts';
+import { inRadians } from '../../calculators/line.ts';
 import { describeShares } from '../../calculators/uncertainty.ts';
 import { substituted, type WorkedStep, type Working } from '../../calculators/work.ts';
 
@@ -10,7 +11,7 @@ export function stepLines({ step, text, line, rows }: WorkedStep): string[] {
     return [`${step.formula} = ${step.target}, solved for ${symbol} = ${text}`, ...check(step.target, line, rows)];
   if (step.brief || !line) return [`${symbol} = ${step.formula} = ${text}`];
   return [
-    `${symbol} = ${step.formula}`,
+    `${symbol} = ${step.formula}${inRadians(line) ? '   (calculator in radians)' : ''}`,
     ...rows.map((row, i) => {
       const name = step.list ? symbolText(step.name, true).replace(/_?i$/, `_${i + 1}`) : symbol;
       const converted = row.converted === undefined ? '' : ` = ${row.converted}`;

@@ -65,7 +65,13 @@ describe('numbers in the place of names', () => {
   });
 
   test('a language without a sign for powers', () => {
-    const other: Dialect = { ...written, power: (base, exponent) => `pow(${base}, ${exponent})` };
+    const other: Dialect = {
+      ...written,
+      instead: (node) =>
+        node.kind === 'operate' && node.op === '^'
+          ? `pow(${infix(node.left, other)}, ${infix(node.right, other)})`
+          : undefined,
+    };
     expect(infix(parse('-(x + 1)^(y - 2) * 3'), other)).toBe('-pow(x + 1, y - 2) * 3');
   });
 });

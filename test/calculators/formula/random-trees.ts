@@ -44,13 +44,16 @@ export function randomTree(kind: Kind): fc.Arbitrary<Tree> {
       });
     return {
       tree: fc.oneof(
-        { maxDepth: 5, depthSize: 'small', withCrossShrink: true },
-        fc.oneof(...leaves),
-        inner.map((of): Tree => ({ kind: 'negate', of })),
-        fc
-          .tuple(fc.constantFrom(...kind.operators), inner, inner)
-          .map(([op, left, right]): Tree => ({ kind: 'operate', op, left, right })),
-        fc.constantFrom(...kind.functions).chain(call),
+        { maxDepth: 5, depthSize: 'medium', withCrossShrink: true },
+        { weight: 2, arbitrary: fc.oneof(...leaves) },
+        { weight: 2, arbitrary: inner.map((of): Tree => ({ kind: 'negate', of })) },
+        {
+          weight: 6,
+          arbitrary: fc
+            .tuple(fc.constantFrom(...kind.operators), inner, inner)
+            .map(([op, left, right]): Tree => ({ kind: 'operate', op, left, right })),
+        },
+        { weight: 4, arbitrary: fc.constantFrom(...kind.functions).chain(call) },
       ),
     };
   });

@@ -65,7 +65,8 @@ export function readTex(tex: string): Tree {
       next++;
       const right = factors();
       left = remainder ? { kind: 'call', name: 'mod', args: [left, right] } : times(left, right);
-      if (remainder && (peek() === '\\cdot' || peek() === '\\bmod')) throw new Error(`a remainder among factors: ${tex}`);
+      if (remainder && (peek() === '\\cdot' || peek() === '\\bmod'))
+        throw new Error(`a remainder among factors: ${tex}`);
       plain = false;
     }
     return left;

@@ -1,0 +1,60 @@
+import { afterAll, describe, expect, test } from 'vitest';
+import type { Calculator } from '../../../calculators/calculator.ts';
+import { catalogue } from '../../../calculators/catalogue.ts';
+import type { Value, Values } from '../../../calculators/formula/evaluate.ts';
+import { toValues } from '../../../calculators/inputs.ts';
+import { solve } from '../../../calculators/solve.ts';
+import { judge, type Measure } from './agreement.ts';
+import { compile } from './c-program.ts';
+import { randomPoints, specialPoints, type Point } from './points.ts';
+import { inFloat, Rounding } from './rounding.ts';
+import { dustCalculator, smallCalculators } from './small-calculators.ts';
+import { Scratch, toolOf } from './tools.ts';
+
+/** Two digits must be left; a difference of nearly equal numbers, such as the drop of a wheel over a gap, may have less. */
+const measure: Measure = { rounding: new Rounding(inFloat), wanted: 0.01, enough: 0 };
+const most = { loose: 0.5, open: 0.02 };
+
+const asFloat = (value: Value): Value => (typeof value === 'number' ? Math.fround(value) : value.map(Math.fround));
+const asFloats = (point: Values): Point =>
+  Object.fromEntries(Object.entries(point).map(([name, value]) => [name, asFloat(value)]));
+
+/** 0 and −0 are one number. */
+const unsigned = (value: Value = NaN): number[] => [value].flat().map((x) => x + 0);
+
+const gcc = toolOf('gcc');
+const scratch = new Scratch();
+afterAll(() => scratch.remove());
+
+describe.skipIf(gcc.skip)(`C${gcc.note}`, { timeout: 30_000 }, () => {
+  const all = [...catalogue, ...smallCalculators].map((one): [string, Calculator] => [one.id, one]);
+
+  test.each(all)('%s', (_, calculator) => {
+    const random = randomPoints(calculator, 210).map(asFloats);
+    const special = specialPoints(calculator, 60).map(asFloats);
+    const usual = asFloats(toValues(calculator.given, {}));
+    const { example, answers } = compile(calculator, scratch)([...random, ...special]);
+    expect(judge(calculator, [usual], [example], measure).wrong).toEqual([]);
+    expect(judge(calculator, special, answers.slice(random.length), measure).wrong).toEqual([]);
+
+    const tally = judge(calculator, random, answers.slice(0, random.length), measure);
+    expect(tally.wrong).toEqual([]);
+    expect(tally.compared).toBeGreaterThan(100);
+    expect(tally.loose).toBeLessThanOrEqual(most.loose * tally.compared);
+    expect(tally.open).toBeLessThanOrEqual(most.open * tally.compared);
+  });
+
+  test('comparisons come out as ours where terms cancel but for rounding', () => {
+    const exactly = [3, 4, 8].flatMap((n) =>
+      Array.from({ length: 17 }, (_, k): Values => ({ n, turned: ((k - 8) * Math.PI) / 4 })),
+    );
+    const { answers } = compile(dustCalculator, scratch)(exactly.map(asFloats));
+    exactly.forEach((point, k) => {
+      const { values } = solve(dustCalculator, point);
+      for (const name of ['side', 'off', 'behind', 'none']) {
+        expect(unsigned(answers[k]?.[name])).toEqual(unsigned(values[name]));
+      }
+      expect(answers[k]?.['back']).toBeCloseTo(Number(values['back']), 5);
+    });
+  });
+});

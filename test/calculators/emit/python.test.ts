@@ -1,0 +1,49 @@
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import type { Calculator } from '../../../calculators/calculator.ts';
+import { catalogue } from '../../../calculators/catalogue.ts';
+import { toValues } from '../../../calculators/inputs.ts';
+import { judge, type Answer, type Measure } from './agreement.ts';
+import { randomPoints, specialPoints, type Point } from './points.ts';
+import { askAll, printed } from './python-program.ts';
+import { inDouble, Rounding } from './rounding.ts';
+import { smallCalculators } from './small-calculators.ts';
+import { Scratch, toolOf } from './tools.ts';
+
+/** Where terms cancel, double itself is not good to 1e-9: the drop of a wheel over a very narrow gap. */
+const measure: Measure = { rounding: new Rounding(inDouble), wanted: 1e-9, enough: 1e-9 };
+const most = { loose: 0.5, open: 0.01 };
+
+const python = toolOf('python3');
+const scratch = new Scratch();
+afterAll(() => scratch.remove());
+
+describe.skipIf(python.skip)(`Python${python.note}`, { timeout: 30_000 }, () => {
+  const all = [...catalogue, ...smallCalculators];
+  const points = new Map<Calculator, { readonly random: readonly Point[]; readonly special: readonly Point[] }>();
+  let answers = new Map<Calculator, Answer[]>();
+
+  beforeAll(() => {
+    for (const one of all) points.set(one, { random: randomPoints(one, 210), special: specialPoints(one, 60) });
+    answers = askAll(new Map([...points].map(([one, { random, special }]) => [one, [...random, ...special]])), scratch);
+  }, 30_000);
+
+  test.each(all.map((one): [string, Calculator] => [one.id, one]))('%s', (_, calculator) => {
+    const { random = [], special = [] } = points.get(calculator) ?? {};
+    const [example, ...told] = answers.get(calculator) ?? [];
+    const seldom = [toValues(calculator.given, {}), ...special];
+    expect(judge(calculator, seldom, [example, ...told.slice(random.length)], measure).wrong).toEqual([]);
+
+    const tally = judge(calculator, random, told.slice(0, random.length), measure);
+    expect(tally.wrong).toEqual([]);
+    expect(tally.compared).toBeGreaterThan(100);
+    expect(tally.loose).toBeLessThanOrEqual(most.loose * tally.compared);
+    expect(tally.open).toBeLessThanOrEqual(most.open * tally.compared);
+  });
+
+  test('run by itself, it prints its example', () => {
+    for (const calculator of all.slice(0, 2)) {
+      const text = printed(calculator, scratch);
+      for (const name of calculator.results) expect(text).toContain(`'${name}':`);
+    }
+  });
+});

@@ -1,0 +1,50 @@
+import { describe, expect, test } from 'vitest';
+import type { Calculator } from '../../../calculators/calculator.ts';
+import { catalogue } from '../../../calculators/catalogue.ts';
+import { csv } from '../../../calculators/emit/csv.ts';
+import { asCells } from '../../../calculators/emit/spreadsheet.ts';
+import { usualEntries } from '../../../calculators/inputs.ts';
+import { judge, type Measure } from './agreement.ts';
+import { randomPoints, specialPoints } from './points.ts';
+import { readCsv } from './read-csv.ts';
+import { inCells, Rounding } from './rounding.ts';
+import { smallCalculators } from './small-calculators.ts';
+import { askCells } from './spreadsheet-program.ts';
+
+const all = [...catalogue, ...smallCalculators].map((one): [string, Calculator] => [one.id, one]);
+
+/** Where terms cancel, double itself is not good to 1e-9: the drop of a wheel over a very narrow gap. */
+const measure: Measure = { rounding: new Rounding(inCells), wanted: 1e-9, enough: 1e-9 };
+const most = { loose: 0.5, open: 0.01 };
+
+describe('spreadsheet cells', { timeout: 30_000 }, () => {
+  test.each(all)('%s', (_, calculator) => {
+    const random = randomPoints(calculator, 90);
+    const special = specialPoints(calculator, 40);
+    const answers = askCells(calculator, [...random, ...special]);
+    expect(judge(calculator, special, answers.slice(random.length), measure).wrong).toEqual([]);
+
+    const tally = judge(calculator, random, answers.slice(0, random.length), measure);
+    expect(tally.wrong).toEqual([]);
+    expect(tally.compared).toBeGreaterThan(40);
+    expect(tally.loose).toBeLessThanOrEqual(most.loose * tally.compared);
+    expect(tally.open).toBeLessThanOrEqual(most.open * tally.compared);
+  });
+
+  test.each(all)('%s: every cell is a field, and every row with a name has a value', (_, calculator) => {
+    const rows = readCsv(asCells(calculator, usualEntries(calculator.given), '/calculators/x/?a=1,2'));
+    const head = rows.findIndex(([first]) => first === 'name');
+    expect(rows[1]?.[0]).toContain('/calculators/x/?a=1,2');
+    expect(rows[head]?.slice(0, 3)).toEqual(['name', 'meaning', 'unit']);
+    for (const row of rows.slice(head + 1)) expect(row.slice(3).every(Boolean)).toBe(true);
+  });
+});
+
+test('CSV quotes what must be quoted', () => {
+  const rows = [
+    ['a', 'b, c', 'd "e"', ''],
+    ['one\ntwo', 'three\r\nfour'],
+  ];
+  expect(csv(rows)).toBe('a,"b, c","d ""e""",\r\n"one\ntwo","three\r\nfour"\r\n');
+  expect(readCsv(csv(rows))).toEqual(rows);
+});

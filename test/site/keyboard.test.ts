@@ -1,0 +1,159 @@
+import type { Page } from 'playwright-core';
+import { describe, expect, test } from 'vitest';
+import { calculatorOf } from '../../calculators/catalogue.ts';
+import { useVisits } from './browser.ts';
+import { pages, pagesWith } from './built.ts';
+import { CalculatorOnPage, expectWorked } from './calculator.ts';
+
+const visiting = useVisits();
+const turning = pagesWith('crab-calculator.full [data-turn]');
+
+/** One page of each kind, by the first part of its address. */
+const kinds = [...new Map(pages.map((page) => [page.split('/')[1], page])).values()];
+
+/** Marks what should take the focus, in the order of the page, and gives how many there are. */
+const numberStops = (page: Page): Promise<number> =>
+  page.evaluate(() => {
+    const can = 'a[href], button, input, select, summary, [tabindex="0"]';
+    const radios = new Set<string>();
+    const stops = [...document.querySelectorAll<HTMLElement>(can)].filter((one) => {
+      if (one.matches(':disabled') || !one.checkVisibility()) return false;
+      if (!(one instanceof HTMLInputElement) || one.type !== 'radio') return true;
+      return !radios.has(one.name) && radios.add(one.name);
+    });
+    stops.forEach((one, k) => one.setAttribute('data-stop', String(k)));
+    return stops.length;
+  });
+
+/** Where the focus is: the number of the stop, and whether it can be seen. */
+const focus = (page: Page): Promise<{ stop: number; seen: boolean }> =>
+  page.evaluate(() => {
+    const one = document.activeElement;
+    const box = one?.getBoundingClientRect();
+    const { outlineStyle, outlineWidth } = getComputedStyle(one ?? document.body);
+    const onScreen = box !== undefined && box.right > 0 && box.left < innerWidth && box.bottom > 0 && box.top < innerHeight;
+    return {
+      stop: Number(one?.getAttribute('data-stop') ?? NaN),
+      seen: onScreen && outlineStyle !== 'none' && parseFloat(outlineWidth) >= 1,
+    };
+  });
+
+describe.each(kinds)('%s', (path) => {
+  test('Tab reaches everything, in the order of the page, and shows where it is', () =>
+    visiting(path, async ({ page }) => {
+      const stops = await numberStops(page);
+      const reached = [];
+      for (let k = 0; k < stops; k++) {
+        await page.keyboard.press('Tab');
+        reached.push(await focus(page));
+      }
+      expect(reached).toEqual(reached.map((_, k) => ({ stop: k, seen: true })));
+    }));
+
+  test('the first stop leads past the masthead', () =>
+    visiting(path, async ({ page }) => {
+      await page.keyboard.press('Tab');
+      const skip = page.getByRole('link', { name: 'To the content' });
+      expect(await skip.evaluate((link) => link === document.activeElement)).toBe(true);
+      expect((await skip.boundingBox())?.x).toBeGreaterThanOrEqual(0);
+      await page.keyboard.press('Enter');
+      await page.keyboard.press('Tab');
+      expect(await page.evaluate(() => document.activeElement?.closest('main, footer') !== null)).toBe(true);
+    }));
+});
+
+test('there are figures to turn', () => {
+  expect(turning.length).toBeGreaterThan(0);
+});
+
+describe.each(turning)('the figure of %s', (path) => {
+  /** The given that the figure turns is the one whose field follows the first key. */
+  async function withHandle(look: (on: Handle) => Promise<void>): Promise<void> {
+    await visiting(path, async ({ page }) => {
+      const calculator = new CalculatorOnPage(page);
+      const before = await calculator.shown();
+      const handle = page.getByRole('slider');
+      await handle.focus();
+      await page.keyboard.press('Home');
+      await page.keyboard.press('PageUp');
+      const after = await calculator.shown();
+      const turned = Object.keys(after.fields).filter((name) => after.fields[name] !== before.fields[name]);
+      expect(turned).toHaveLength(1);
+      const [given = ''] = turned;
+      expect(calculatorOf(after.id).given.find(({ name }) => name === given)?.quantity).toBe('angle');
+      await look(new Handle(page, calculator, given));
+    });
+  }
+
+  test('turns by the keys of a slider', () =>
+    withHandle(async (on) => {
+      for (const [key, angle] of [
+        ['Home', 0],
+        ['ArrowLeft', 1],
+        ['ArrowUp', 2],
+        ['ArrowRight', 1],
+        ['ArrowDown', 0],
+        ['ArrowRight', -1],
+        ['Shift+ArrowRight', -16],
+        ['PageUp', 14],
+        ['PageDown', -16],
+        ['End', 180],
+        ['ArrowLeft', -179],
+        ['ArrowRight', 180],
+      ] as const) {
+        await on.page.keyboard.press(key);
+        await on.expectAt(angle, key);
+      }
+    }));
+
+  test('turns by dragging', () =>
+    withHandle(async (on) => {
+      const box = await on.page.getByRole('slider').boundingBox();
+      if (!box) throw new Error('The figure is not there.');
+      const [x, y, reach] = [box.x + box.width / 2, box.y + box.height / 2, box.width / 3];
+      const to = (left: number, up: number): Promise<void> =>
+        on.page.mouse.move(x - left * reach, y - up * reach, { steps: 3 });
+      await to(1, 0);
+      await on.page.mouse.down();
+      await on.expectAt(90, 'pressed on the left');
+      await to(1, 1);
+      await on.expectAt(45, 'dragged to the upper left');
+      await to(-1, 0);
+      await on.expectAt(-90, 'dragged to the right');
+      await on.page.mouse.up();
+      await to(0, 1);
+      await on.expectAt(-90, 'let go');
+    }));
+
+  test('never tells an angle outside its ends', () =>
+    withHandle(async (on) => {
+      for (const [text, angle] of [['270 deg', -90], ['-200°', 160], ['1 turn', 0]] as const) {
+        await on.calculator.give({ [on.given]: text });
+        expect({ text, angle: await on.told() }).toEqual({ text, angle });
+      }
+    }));
+});
+
+class Handle {
+  readonly page: Page;
+  readonly calculator: CalculatorOnPage;
+  readonly given: string;
+
+  constructor(page: Page, calculator: CalculatorOnPage, given: string) {
+    this.page = page;
+    this.calculator = calculator;
+    this.given = given;
+  }
+
+  /** The angle a screen reader is told; it follows the drawing, which is fetched after the page wakes. */
+  async told(): Promise<number> {
+    return Number(await this.page.getByRole('slider').getAttribute('aria-valuenow'));
+  }
+
+  async expectAt(angle: number, after: string): Promise<void> {
+    await expect.poll(async () => ({ after, angle: await this.told() }), { timeout: 10_000 }).toEqual({ after, angle });
+    const shown = await this.calculator.shown();
+    expect(shown.fields[this.given]).toBe(`${String(angle).replace('-', '−')}°`);
+    expectWorked(shown);
+  }
+}

@@ -1,0 +1,89 @@
+import { readFileSync } from 'node:fs';
+import { fileURLToPath } from 'node:url';
+import type * as Axe from 'axe-core';
+import type { Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { desk, open, phone, useBrowser, type Visit } from './browser.ts';
+import { pages } from './built.ts';
+import { layOut, layoutFaults, unfold } from './layout.ts';
+
+declare global {
+  interface Window {
+    readonly axe: typeof Axe;
+  }
+}
+
+const AXE = readFileSync(fileURLToPath(import.meta.resolve('axe-core/axe.min.js')), 'utf8');
+/** The rules of axe whose outcome depends on the colours. */
+const colourRules = ['color-contrast', 'link-in-text-block'];
+/** A4 less the margins that browsers print with. */
+const paper = { width: 718, height: 1000 };
+
+const browser = useBrowser();
+
+const faults = (page: Page, onPaper = false): Promise<string[]> => page.evaluate(layoutFaults, onPaper);
+
+const violations = (page: Page, rules?: string[]): Promise<string[]> =>
+  page.evaluate(async (runOnly) => {
+    const only = runOnly ? { runOnly } : {};
+    const { violations: found } = await window.axe.run(document, { resultTypes: ['violations'], preload: false, ...only });
+    return found.flatMap(({ id, nodes }) => nodes.map((node) => `${id}: ${node.target.join(' ')}: ${node.html}`));
+  }, rules);
+
+/** Most of axe's time goes into the many small boxes of formulas, which are hidden from the ear: a few stand for all. */
+const thinOutFormulas = (page: Page): Promise<void> =>
+  page.evaluate(() => {
+    for (const drawn of [...document.querySelectorAll('.katex-html')].slice(12)) drawn.replaceChildren();
+  });
+
+const paperColour = (page: Page): Promise<string> =>
+  page.evaluate(() => getComputedStyle(document.documentElement).backgroundColor);
+
+describe.each(pages)('%s', (path) => {
+  let visit: Visit;
+  let page: Page;
+  beforeAll(async () => {
+    visit = await open(browser(), path, { viewport: phone, colorScheme: 'light' });
+    page = visit.page;
+    await page.evaluate(layOut);
+  });
+  afterAll(() => page.context().close());
+
+  test('fits a phone, folded and unfolded, light and dark', async () => {
+    expect(await faults(page)).toEqual([]);
+    await page.evaluate(unfold);
+    expect(await faults(page)).toEqual([]);
+    await page.emulateMedia({ colorScheme: 'dark' });
+    expect(await faults(page)).toEqual([]);
+  });
+
+  test('fits a wide window, dark and light', async () => {
+    await page.setViewportSize(desk);
+    expect(await faults(page)).toEqual([]);
+    const dark = await paperColour(page);
+    await page.emulateMedia({ colorScheme: 'light' });
+    expect(await paperColour(page)).not.toBe(dark);
+    expect(await faults(page)).toEqual([]);
+  });
+
+  test('fits on paper', async () => {
+    await page.emulateMedia({ media: 'print' });
+    await page.setViewportSize(paper);
+    expect(await faults(page, true)).toEqual([]);
+  });
+
+  test('has no fault that axe finds, in light colours and in dark', async () => {
+    await page.emulateMedia({ media: 'screen', colorScheme: 'light' });
+    await page.setViewportSize(phone);
+    await thinOutFormulas(page);
+    await page.evaluate(AXE);
+    const light = await violations(page);
+    await page.emulateMedia({ colorScheme: 'dark' });
+    expect([...light, ...(await violations(page, colourRules))]).toEqual([]);
+  });
+
+  test('loads without an error, a warning, a failed request or one to another host', () => {
+    expect(visit.requests).toContain(path);
+    expect(visit.complaints).toEqual([]);
+  });
+});

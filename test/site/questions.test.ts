@@ -1,0 +1,89 @@
+import type { Locator, Page } from 'playwright-core';
+import { describe, expect, test } from 'vitest';
+import { quantityOf, unitOf } from '../../calculators/quantity/units.ts';
+import type { QuestionData } from '../../src/live/question-data.ts';
+import { useVisits } from './browser.ts';
+import { pagesWith } from './built.ts';
+
+const visiting = useVisits();
+const asking = pagesWith('crab-question');
+
+class QuestionOnPage {
+  readonly #root: Locator;
+
+  constructor(root: Locator) {
+    this.#root = root;
+  }
+
+  async data(): Promise<QuestionData> {
+    return JSON.parse((await this.#root.locator('script').textContent()) ?? '') as QuestionData;
+  }
+
+  /** The answer as the page prints it, `47.75 rpm`. */
+  async printed(): Promise<string> {
+    const text = await this.#root.locator('details p').textContent();
+    return (text ?? '').trim().replace(/\. Its working.*$/s, '');
+  }
+
+  async answer(text: string, by: 'button' | 'Enter' = 'button'): Promise<string> {
+    const field = this.#root.getByRole('textbox', { name: 'Your answer' });
+    await field.fill(text);
+    if (by === 'Enter') await field.press('Enter');
+    else await this.#root.getByRole('button', { name: 'Check' }).click();
+    return this.#root.locator('.verdict').innerText();
+  }
+}
+
+async function eachQuestion(page: Page, look: (question: QuestionOnPage, data: QuestionData) => Promise<void>): Promise<void> {
+  for (const root of await page.locator('crab-question').all()) {
+    const question = new QuestionOnPage(root);
+    await look(question, await question.data());
+  }
+}
+
+/** A value in SI as a reader would type it. */
+const typed = (si: number, { quantity, unit }: QuestionData): string =>
+  `${Number((si / unitOf(quantityOf(quantity), unit).factor).toPrecision(6))} ${unit}`;
+
+test('there are questions to test', () => {
+  expect(asking.length).toBeGreaterThan(0);
+});
+
+describe.each(asking)('%s', (path) => {
+  test('the printed answer is right, in any unit and by either way of asking', () =>
+    visiting(path, ({ page }) =>
+      eachQuestion(page, async (question, data) => {
+        const printed = await question.printed();
+        expect(await question.answer(printed)).toBe('Yes, that is it.');
+        expect(await question.answer(printed.replace(/^(\S+).*$/, '$1'), 'Enter')).toBe('Yes, that is it.');
+        for (const { symbol } of quantityOf(data.quantity).units) {
+          expect(await question.answer(typed(data.answer, { ...data, unit: symbol }))).toBe('Yes, that is it.');
+        }
+      }),
+    ));
+
+  test('a usual mistake is told which it is', () =>
+    visiting(path, ({ page }) =>
+      eachQuestion(page, async (question, data) => {
+        for (const { value, says } of data.mistakes) {
+          expect(await question.answer(typed(value, data))).toBe(`Not yet. ${says}`);
+        }
+      }),
+    ));
+
+  test('another number, a wrong sign and nonsense are told apart', () =>
+    visiting(path, ({ page }) =>
+      eachQuestion(page, async (question, data) => {
+        const mistaken = (value: number): boolean => data.mistakes.some((one) => Math.abs(one.value - value) <= 0.05 * Math.abs(value));
+        const far = [7.31, 13.7, 29.3].map((factor) => factor * (data.answer || 1)).find((value) => !mistaken(value));
+        expect(await question.answer(typed(far ?? NaN, data))).toMatch(/^Not yet, and not by one of the usual mistakes/);
+        if (data.answer !== 0 && !mistaken(-data.answer)) {
+          expect(await question.answer(typed(-data.answer, data))).toBe('The size is right; look at the sign.');
+        }
+        expect(await question.answer('abc')).toBe('That cannot be read: “abc” is not a number.');
+        expect(await question.answer('')).toBe('That cannot be read: nothing is filled in.');
+        expect(await question.answer('5 parsecs')).toMatch(/^That cannot be read: “parsecs” is not a unit/);
+        expect(await question.answer(await question.printed())).toBe('Yes, that is it.');
+      }),
+    ));
+});
