@@ -1,7 +1,7 @@
 import type { Helper } from './helpers.ts';
 
 /** Below this share of its terms a sum in float is taken for the dust of rounding: eight units in the last place. */
-const dust = '0.0f';
+const dust = '1e-6f';
 
 export const cHelpers: readonly Helper[] = [
   {
