@@ -70,7 +70,7 @@ const tyre = {
   place: 'p. 1',
   known: 'read',
   given: { v: '15.0 m/s', phi: '0 deg', r: '0.300 m' },
-  compare: [{ of: 'omega_w', unit: 'rad/s', printed: '50.0' }],
+  compare: [{ of: 'omega_roll', unit: 'rad/s', printed: '50.0' }],
 };
 
 const fileWith = (change: object): unknown => ({ calculator: 'roll-ratio', checks: [{ ...tyre, ...change }] });
@@ -89,7 +89,7 @@ const wheels = (printed: unknown): unknown => ({
 describe('comparing', () => {
   test('a row says what was compared and how it ended', () => {
     const { about, source, place, known, given } = tyre;
-    const asked = { calculator: 'roll-ratio', about, source, place, known, given, of: 'omega_w', unit: 'rad/s' };
+    const asked = { calculator: 'roll-ratio', about, source, place, known, given, of: 'omega_roll', unit: 'rad/s' };
     const found = { printed: ['50.0'], ours: [50], difference: 0, tolerance: 0.05, agrees: true };
     expect(compareFile(fileWith({}))).toEqual([{ ...asked, ...found }]);
   });
@@ -102,7 +102,7 @@ describe('comparing', () => {
     ['an expression has no half digit', '15.1 / 0.3', 15.1 / 0.3e9, false],
   ])('%s', (_, printed, tolerance, agrees) => {
     const slack = tolerance === 0.1 ? { slack: tolerance } : {};
-    const checks = [{ ...tyre, note: 'why', compare: [{ of: 'omega_w', unit: 'rad/s', printed, ...slack }] }];
+    const checks = [{ ...tyre, note: 'why', compare: [{ of: 'omega_roll', unit: 'rad/s', printed, ...slack }] }];
     const [row] = compareFile({ calculator: 'roll-ratio', checks });
     expect(row?.tolerance).toBeCloseTo(tolerance, 12);
     expect(row?.agrees).toBe(agrees);
@@ -120,7 +120,7 @@ describe('comparing', () => {
   });
 
   test('a figure that is marked as disagreeing and does is a row like others', () => {
-    const checks = [{ ...tyre, disagrees: 'a slip', compare: [{ of: 'omega_w', unit: 'rad/s', printed: '60.0' }] }];
+    const checks = [{ ...tyre, disagrees: 'a slip', compare: [{ of: 'omega_roll', unit: 'rad/s', printed: '60.0' }] }];
     const [row] = compareFile({ calculator: 'roll-ratio', checks });
     expect(row).toMatchObject({ agrees: false, disagrees: 'a slip', difference: -10 });
   });
@@ -151,7 +151,7 @@ describe('a broken file is refused', () => {
     ['a comparison without its formula', fileWith({ compare: [{ unit: '', printed: '1' }] }), /missing: of/],
     ['an unknown key in a comparison', fileOf({ tolerance: 1 }), /compare 1: unknown: tolerance/],
     ['an unknown name', fileOf({ of: 'omega_wheel' }), /unknown name: omega_wheel/],
-    ['a formula that cannot be read', fileOf({ of: 'omega_w *' }), /ends too soon/],
+    ['a formula that cannot be read', fileOf({ of: 'omega_roll *' }), /ends too soon/],
     ['an unknown unit', fileOf({ unit: 'furlong' }), /unknown unit: furlong/],
     ['a unit of something else', fileOf({ unit: 'm/s' }), /m\/s is no unit for it/],
     ['a unit left out', fileOf({ unit: null }), /unit: a text wanted/],

@@ -11,7 +11,7 @@ export interface Cells {
 }
 
 /** How far two compared values may be apart, in SI, and still count as equal. */
-export const dust = '0';
+export const dust = '1e-12';
 
 export const numberText = (value: number): string => String(value);
 

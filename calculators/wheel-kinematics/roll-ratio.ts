@@ -34,7 +34,7 @@ export const rollRatio = defineCalculator({
       why: 'What lies along the axle is no business of the motor: the rollers turn and let it pass.',
     },
     {
-      name: 'omega_w',
+      name: 'omega_roll',
       means: 'wheel speed',
       quantity: 'angular velocity',
       unit: 'rpm',
@@ -50,7 +50,7 @@ export const rollRatio = defineCalculator({
       why: 'The roller touches the floor at its own radius and rolls sideways on it.',
     },
   ],
-  results: ['k_roll', 'omega_w', 'omega_q'],
+  results: ['k_roll', 'omega_roll', 'omega_q'],
   cautions: [
     {
       when: 'abs(k_roll) < 0.1',

@@ -1,3 +1,7 @@
+/** The same direction between −180 and 180: a reader may type 270°. */
+export const withinHalfTurn = (degrees: number): number =>
+  Math.abs(degrees) <= 180 ? degrees : degrees - 360 * Math.round(degrees / 360);
+
 /** Lets the reader turn an angle in a figure, by dragging or with the arrow keys. Straight ahead is up; left is positive. */
 export class Turning {
   readonly #handle: HTMLElement;
@@ -16,7 +20,7 @@ export class Turning {
 
   /** Tells assistive technology the angle. */
   show(degrees: number): void {
-    const whole = Math.round(degrees);
+    const whole = withinHalfTurn(Math.round(degrees));
     this.#handle.setAttribute('aria-valuenow', String(whole));
     this.#handle.setAttribute('aria-valuetext', `${whole} degrees`);
   }
@@ -57,6 +61,6 @@ export class Turning {
     const angle = next[event.key];
     if (angle === undefined) return;
     event.preventDefault();
-    this.#turned(angle > 180 ? angle - 360 : angle < -180 ? angle + 360 : angle);
+    this.#turned(withinHalfTurn(angle));
   }
 }

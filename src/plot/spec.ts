@@ -9,7 +9,7 @@ export interface PlotSpec {
 
 /** The first plot of each calculator that should not be its first result against its first given. */
 export const firstPlots: Readonly<Record<string, PlotSpec>> = {
-  'roll-ratio': { of: 'omega_w', against: 'phi' },
+  'roll-ratio': { of: 'omega_roll', against: 'phi' },
   'wheel-speeds': { of: 'omega', against: 'theta' },
   'body-motion': { of: 'theta', against: 'alpha' },
   'speed-envelope': { of: 'v_top', against: 'theta' },

@@ -28,7 +28,7 @@ test('a decimal comma and a unit of another size', () =>
     const calculator = new CalculatorOnPage(page);
     const shown = await calculator.give({ v: '2,5', phi: '0°', r: '50 cm' });
     expectWhole(shown);
-    expect(shown.results.find(({ name }) => name === 'omega_w')?.text).toBe('47.75 rpm');
+    expect(shown.results.find(({ name }) => name === 'omega_roll')?.text).toBe('47.75 rpm');
   }));
 
 test('arrow keys move the number in a field and leave its unit', () =>

@@ -75,3 +75,22 @@ function judgePoint(
 const isOpen = (calculator: Calculator, found: BoundedValues, rounding: Rounding): boolean =>
   calculator.steps.some(({ name }) => boundsOf(found[name] ?? []).some(({ e }) => !(e < Infinity))) ||
   calculator.requires.some(({ holds }) => boundsOf(rounding.formula(holds, found)).some(({ e }) => e > 0));
+
+/** What differs at points where terms cancel but for rounding: there answers must be ours, whatever a bound allows. */
+export function tipped(
+  calculator: Calculator,
+  points: readonly Point[],
+  answers: readonly Answer[],
+  within: number,
+): string[] {
+  expect(answers).toHaveLength(points.length);
+  return points.flatMap((point, k) => {
+    const { values } = solve(calculator, point);
+    return calculator.results.flatMap((name) => {
+      const want = [values[name] ?? NaN].flat();
+      const got = [answers[k]?.[name] ?? NaN].flat();
+      const same = want.every((x, i) => Math.abs((got[i] ?? NaN) - x) <= within);
+      return same ? [] : [`${name}: ${got.join()} for ${want.join()} at ${JSON.stringify(point)}`];
+    });
+  });
+}

@@ -2,11 +2,11 @@ import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import type { Calculator } from '../../../calculators/calculator.ts';
 import { catalogue } from '../../../calculators/catalogue.ts';
 import { toValues } from '../../../calculators/inputs.ts';
-import { judge, type Answer, type Measure } from './agreement.ts';
+import { judge, tipped, type Answer, type Measure } from './agreement.ts';
 import { randomPoints, specialPoints, type Point } from './points.ts';
 import { askAll, printed } from './python-program.ts';
 import { inDouble, Rounding } from './rounding.ts';
-import { smallCalculators } from './small-calculators.ts';
+import { dust, dustPoints, smallCalculators } from './small-calculators.ts';
 import { Scratch, toolOf } from './tools.ts';
 
 /** Where terms cancel, double itself is not good to 1e-9: the drop of a wheel over a very narrow gap. */
@@ -38,6 +38,11 @@ describe.skipIf(python.skip)(`Python${python.note}`, { timeout: 30_000 }, () => 
     expect(tally.compared).toBeGreaterThan(100);
     expect(tally.loose).toBeLessThanOrEqual(most.loose * tally.compared);
     expect(tally.open).toBeLessThanOrEqual(most.open * tally.compared);
+  });
+
+  test('comparisons come out as ours where terms cancel but for rounding', () => {
+    const [, ...told] = askAll(new Map([[dust, dustPoints]]), scratch).get(dust) ?? [];
+    expect(tipped(dust, dustPoints, told, 1e-9)).toEqual([]);
   });
 
   test('run by itself, it prints its example', () => {

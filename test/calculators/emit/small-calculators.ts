@@ -1,4 +1,5 @@
 import { defineCalculator, given, type Calculator } from '../../../calculators/calculator.ts';
+import type { Values } from '../../../calculators/formula/evaluate.ts';
 
 /** Calculators of our own invention, for what the catalogue may not have yet. */
 const base = { edition: 1, module: 'wheel-kinematics', question: '', limits: [] } as const;
@@ -173,13 +174,14 @@ const everything = defineCalculator({
 });
 
 /** Comparisons and jumps that the dust of rounding must not tip. */
-const dust = defineCalculator({
+export const dust = defineCalculator({
   ...base,
   id: 'dust',
   title: 'Dust',
   given: [
     given('turned', 'angle', 'angle', '0 deg', ['-360 deg', '360 deg']),
     given('n', 'wheels', 'count', '4', ['3', '8'], { whole: true }),
+    given('duty', 'share', 'ratio', '0.9', ['0', '1']),
   ],
   steps: [
     { name: 'i', means: 'number', quantity: 'count', unit: '', formula: 'upto(n)' },
@@ -195,25 +197,19 @@ const dust = defineCalculator({
     { name: 'off', means: 'off', quantity: 'count', unit: '', formula: 'if(c == 0, 0, 1)' },
     { name: 'behind', means: 'behind', quantity: 'count', unit: '', formula: 'if(cos(at - turned) < 0, 1, 0)' },
     { name: 'all', means: 'of all', quantity: 'ratio', unit: '', formula: 'sum(c)' },
-    {
-      name: 'none',
-      means: 'whether they cancel',
-      quantity: 'count',
-      unit: '',
-      formula: 'if(all >= 0 and all <= 0, 1, 0)',
-    },
-    {
-      name: 'back',
-      means: 'direction',
-      quantity: 'angle',
-      unit: 'deg',
-      formula: 'atan2(sin(turned) - sin(turned), all - 1)',
-    },
+    { name: 'none', means: 'cancelled', quantity: 'count', unit: '', formula: 'if(all >= 0 and all <= 0, 1, 0)' },
+    { name: 'back', means: 'direction', quantity: 'angle', unit: 'deg', formula: 'atan2(all, -1)' },
+    { name: 'forth', means: 'direction', quantity: 'angle', unit: 'deg', formula: 'atan2(c, c)' },
+    { name: 'level', means: 'level', quantity: 'count', unit: '', formula: 'round(255 * duty)' },
+    { name: 'tenths', means: 'tenths', quantity: 'count', unit: '', formula: 'floor(duty / 0.1)' },
+    { name: 'rest', means: 'rest', quantity: 'ratio', unit: '', formula: 'mod(duty, 0.1)' },
   ],
-  results: ['side', 'off', 'behind', 'none', 'back'],
+  results: ['side', 'off', 'behind', 'none', 'back', 'forth', 'level', 'tenths', 'rest'],
 });
 
-/** The special points of `dust`: whole multiples of 45 degrees and the numbers of wheels that divide them. */
-export const dustCalculator = dust;
+/** Where its terms cancel: whole multiples of 45 degrees, and numbers of wheels that divide the circle alike. */
+export const dustPoints: readonly Values[] = [3, 4, 6, 8].flatMap((n) =>
+  Array.from({ length: 17 }, (_, k): Values => ({ n, turned: ((k - 8) * Math.PI) / 4, duty: (k % 10) / 10 })),
+);
 
 export const smallCalculators: readonly Calculator[] = [root, noRoot, table, everything, dust];

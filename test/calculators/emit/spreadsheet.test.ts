@@ -4,11 +4,11 @@ import { catalogue } from '../../../calculators/catalogue.ts';
 import { csv } from '../../../calculators/emit/csv.ts';
 import { asCells } from '../../../calculators/emit/spreadsheet.ts';
 import { usualEntries } from '../../../calculators/inputs.ts';
-import { judge, type Measure } from './agreement.ts';
+import { judge, tipped, type Measure } from './agreement.ts';
 import { randomPoints, specialPoints } from './points.ts';
 import { readCsv } from './read-csv.ts';
 import { inCells, Rounding } from './rounding.ts';
-import { smallCalculators } from './small-calculators.ts';
+import { dust, dustPoints, smallCalculators } from './small-calculators.ts';
 import { askCells } from './spreadsheet-program.ts';
 
 const all = [...catalogue, ...smallCalculators].map((one): [string, Calculator] => [one.id, one]);
@@ -29,6 +29,10 @@ describe('spreadsheet cells', { timeout: 30_000 }, () => {
     expect(tally.compared).toBeGreaterThan(40);
     expect(tally.loose).toBeLessThanOrEqual(most.loose * tally.compared);
     expect(tally.open).toBeLessThanOrEqual(most.open * tally.compared);
+  });
+
+  test('comparisons come out as ours where terms cancel but for rounding', () => {
+    expect(tipped(dust, dustPoints, askCells(dust, dustPoints), 1e-9)).toEqual([]);
   });
 
   test.each(all)('%s: every cell is a field, and every row with a name has a value', (_, calculator) => {

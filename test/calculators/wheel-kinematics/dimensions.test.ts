@@ -34,7 +34,7 @@ const grouped = (calculator: Calculator): Readonly<Record<string, string>> => {
 };
 
 test('roll-ratio', () => {
-  expect(grouped(rollRatio)).toEqual({ '1': 'k_roll', 'm s^-1': 'v_free v_roll', 's^-1': 'omega_q omega_w' });
+  expect(grouped(rollRatio)).toEqual({ '1': 'k_roll', 'm s^-1': 'v_free v_roll', 's^-1': 'omega_q omega_roll' });
 });
 
 test('wheel-speeds', () => {

@@ -16,7 +16,7 @@ describe('by hand', () => {
   ])('at %d°', (phi, ratio, omega, free) => {
     const results = worked(rollRatio, { v: 0.6, phi: phi * degree, r: 0.06, q: 0.03 });
     expect(results.number('k_roll')).toBeCloseTo(ratio, 12);
-    expect(results.number('omega_w')).toBeCloseTo(omega, 12);
+    expect(results.number('omega_roll')).toBeCloseTo(omega, 12);
     expect(results.number('v_free')).toBeCloseTo(free, 12);
     expect(results.number('omega_q')).toBeCloseTo(free / 0.03, 12);
   });
@@ -31,7 +31,7 @@ test('the parts are the travel turned into the frame of the wheel', () => {
       const [along, across] = rotate([v, 0], phi);
       expect(results.number('v_roll')).toBeCloseTo(along, 10);
       expect(results.number('v_free')).toBeCloseTo(across, 10);
-      expect(results.number('omega_w') * r).toBeCloseTo(along, 10);
+      expect(results.number('omega_roll') * r).toBeCloseTo(along, 10);
       expect(results.number('omega_q') * q).toBeCloseTo(across, 10);
     }),
   );
@@ -41,7 +41,7 @@ test('a wheel turned to the other side rolls the same and its rollers the other 
   fc.assert(
     fc.property(inputs, (given) => {
       const [here, there] = [worked(rollRatio, given), worked(rollRatio, { ...given, phi: -given.phi })];
-      expect(there.number('omega_w')).toBe(here.number('omega_w'));
+      expect(there.number('omega_roll')).toBe(here.number('omega_roll'));
       expect(there.number('omega_q') + here.number('omega_q')).toBeCloseTo(0, 9);
     }),
   );

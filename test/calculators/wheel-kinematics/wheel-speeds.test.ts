@@ -160,7 +160,7 @@ describe('for any robot and motion', () => {
         );
         expectClose(
           results.list('omega'),
-          single.map((one) => one.number('omega_w')),
+          single.map((one) => one.number('omega_roll')),
           3 / r,
         );
         const free = results.list('u_free').map(Math.abs);
