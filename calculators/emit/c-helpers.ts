@@ -31,7 +31,7 @@ export const cHelpers: readonly Helper[] = [
 static float plus(float a, float b)
 {
     const float both = a + b;
-    return fabsf(both) < ${dust} * larger(fabsf(a), fabsf(b)) ? 0.0f : both;
+    return isfinite(both) && fabsf(both) <= ${dust} * larger(fabsf(a), fabsf(b)) ? 0.0f : both;
 }`,
   },
   {
@@ -52,7 +52,7 @@ static float total_of(const float *list, int length)
         total += list[k];
         top = larger(top, fabsf(list[k]));
     }
-    return fabsf(total) < ${dust} * top ? 0.0f : total;
+    return isfinite(total) && fabsf(total) <= ${dust} * top ? 0.0f : total;
 }`,
   },
   {

@@ -1,4 +1,4 @@
-import { listNames, type Step } from '../calculator.ts';
+import type { Step } from '../calculator.ts';
 import { namesBehind } from '../dependencies.ts';
 import { childrenOf, namesIn, type FunctionName, type Tree } from '../formula/tree.ts';
 import { decisiveNames } from './decisive.ts';
@@ -31,7 +31,7 @@ export function planOf(calculator: Emittable, taken: ReadonlySet<string>): Plan 
   const called = identifiers(names, [...taken, ...lengthTexts, ...names.flatMap(namesBeside)]);
   return {
     calculator,
-    facts: { lists: listNames(calculator), whole: wholeNames(calculator) },
+    facts: { lists: new Set(lengths.keys()), whole: wholeNames(calculator) },
     careful: (name) => decisive.has(name),
     lengths,
     lengthName: (length) => lengthTexts[distinct.indexOf(length)] ?? '',

@@ -1,6 +1,7 @@
 import { catalogue, findCalculator } from '../../calculators/catalogue.ts';
 import { readInputs } from '../../calculators/inputs.ts';
 import { work, type Working } from '../../calculators/work.ts';
+import { asCode, languageNames } from '../report/code.ts';
 import { asJson } from '../report/json.ts';
 import { asMarkdown } from '../report/markdown.ts';
 import { asText } from '../report/text.ts';
@@ -10,6 +11,7 @@ const forms: Readonly<Record<string, (working: Working) => string>> = {
   text: asText,
   markdown: asMarkdown,
   json: asJson,
+  ...Object.fromEntries(languageNames.map((name) => [name, (working: Working) => asCode(name, working)])),
 };
 
 const help = `Prints a worked example.
@@ -18,7 +20,8 @@ const help = `Prints a worked example.
   npm run --silent example -- --list
 
 A value may carry a unit: r=60mm, theta=90deg, omega=-4rad/s,-1rad/s,-2rad/s.
-Every given has a usual value, so none is required.`;
+Every given has a usual value, so none is required. c, python and csv print the calculation itself, as C for a
+microcontroller, Python or spreadsheet cells, with the values for an example.`;
 
 function answer(args: readonly string[]): string {
   if (args.includes('--help')) return help;
@@ -43,7 +46,8 @@ function list(): string {
 }
 
 try {
-  process.stdout.write(`${answer(process.argv.slice(2))}\n`);
+  const text = answer(process.argv.slice(2));
+  process.stdout.write(text.endsWith('\n') ? text : `${text}\n`);
 } catch (error) {
   if (!(error instanceof CallError)) throw error;
   process.stderr.write(`${error.message}\n`);

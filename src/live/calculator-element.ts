@@ -31,6 +31,7 @@ class CalculatorElement extends HTMLElement {
   #last: Entries | undefined;
   #values: Values | undefined;
   #later: ReturnType<typeof setTimeout> | undefined;
+  #showCode: (() => void) | undefined;
 
   connectedCallback(): void {
     const json = this.querySelector('script[type="application/json"]')?.textContent;
@@ -55,6 +56,10 @@ class CalculatorElement extends HTMLElement {
         this.#showFigure();
       });
     }
+    this.querySelector('[data-code-blocks]')?.addEventListener('toggle', () => void this.#wakeCode(data), {
+      capture: true,
+      once: true,
+    });
     this.dataset['awake'] = '';
   }
 
@@ -171,6 +176,7 @@ class CalculatorElement extends HTMLElement {
     this.#later = setTimeout(() => {
       this.#writeAddress();
       void this.#showPlot();
+      this.#showCode?.();
       const status = this.querySelector('[data-status]');
       if (status) setText(status, this.#results?.spoken() ?? '');
     }, 300);
@@ -197,6 +203,11 @@ class CalculatorElement extends HTMLElement {
     if (values !== this.#values) return;
     const spec = { of: chosen('of'), against: chosen('against') };
     frame.replaceChildren(plotOf(library, document, this.#data.program, spec, values));
+  }
+
+  async #wakeCode({ program }: PageData): Promise<void> {
+    const { followWith } = await import('./code-blocks.ts');
+    this.#showCode = followWith(this, program, () => this.#last);
   }
 
   #nudge(event: KeyboardEvent): void {

@@ -67,14 +67,17 @@ export class ResultsView {
     setText(list, lines.length > 0 ? `Where the ± comes from. ${lines.join('; ')}.` : '');
   }
 
-  /** One sentence with the results that are single numbers, for the status line. */
+  /** For the status line: the first results that are single numbers or, where there are none, what the wheels do. */
   spoken(): string {
-    return [...this.#root.querySelectorAll<HTMLElement>('[data-result-row]')]
-      .slice(0, 3)
-      .map(
-        (row) =>
-          `${row.querySelector('dt')?.dataset['means'] ?? ''}: ${row.querySelector('[data-of]')?.textContent ?? ''}`,
-      )
-      .join('; ');
+    const singles = [...this.#root.querySelectorAll<HTMLElement>('[data-result-row] [data-of]')].slice(0, 3);
+    const [first] = this.#root.querySelectorAll<HTMLElement>('[data-wheel-row] [data-of]');
+    const told = singles.length > 0 || !first ? singles : [first];
+    return told.map(({ dataset: { of = '' } }) => this.#spokenResult(of)).join('; ');
+  }
+
+  #spokenResult(name: string): string {
+    const step = this.#program.steps.find((one) => one.name === name);
+    const outputs = [...this.#root.querySelectorAll(`[data-of="${name}"]`)];
+    return `${step?.means ?? ''}: ${outputs.map(({ textContent }) => textContent).join(', ')}`;
   }
 }

@@ -16,6 +16,9 @@ export interface ScratchProject {
   readonly folder: string;
   /** The built site. */
   readonly site: string;
+  /** What the lesson of the bench and src/modules.ts said when the copy was made: the checkout may change meanwhile. */
+  readonly lesson: string;
+  readonly modules: string;
 }
 
 export async function createScratchProject(): Promise<ScratchProject> {
@@ -24,7 +27,8 @@ export async function createScratchProject(): Promise<ScratchProject> {
     if (!LEFT_OUT.has(name)) await cp(join(ROOT, name), join(folder, name), { recursive: true });
   }
   await linkPackages(folder);
-  return { folder, site: join(folder, 'dist') };
+  const modules = await readFile(join(folder, 'src', 'modules.ts'), 'utf8');
+  return { folder, site: join(folder, 'dist'), lesson: await readFile(LESSON, 'utf8'), modules };
 }
 
 /** A folder of links, not one link: caches beside the packages stay in the copy. */
@@ -43,14 +47,13 @@ const idOf = (k: number): string => `bench/lesson-${k + 1}`;
 export const benchLesson = `lessons/${idOf(0)}/`;
 
 /** Puts the bench's lesson at the end of the course, as often as asked for. */
-export async function writeLessons({ folder }: ScratchProject, count: number): Promise<void> {
+export async function writeLessons({ folder, lesson, modules }: ScratchProject, count: number): Promise<void> {
   const ids = Array.from({ length: count }, (_, k) => idOf(k));
   const lessons = join(folder, 'content', 'lessons');
   await rm(join(lessons, 'bench'), { recursive: true, force: true });
   await mkdir(join(lessons, 'bench'));
-  for (const id of ids) await cp(LESSON, join(lessons, `${id}.mdx`));
-  const list = await readFile(join(ROOT, 'src', 'modules.ts'), 'utf8');
-  await writeFile(join(folder, 'src', 'modules.ts'), withLessons(list, ids));
+  for (const id of ids) await writeFile(join(lessons, `${id}.mdx`), lesson);
+  await writeFile(join(folder, 'src', 'modules.ts'), withLessons(modules, ids));
 }
 
 export function withLessons(modules: string, ids: readonly string[]): string {

@@ -8,7 +8,13 @@ export const folder = inject('folder');
 /** The addresses of all pages of the built site, `/lessons/` for lessons/index.html. */
 export const pages: readonly string[] = readdirSync(folder, { recursive: true, encoding: 'utf8' })
   .filter((file) => file.endsWith('.html'))
-  .map((file) => `/${file.split(sep).join('/').replace(/(^|\/)index\.html$/, '$1')}`)
+  .map(
+    (file) =>
+      `/${file
+        .split(sep)
+        .join('/')
+        .replace(/(^|\/)index\.html$/, '$1')}`,
+  )
   .sort();
 
 if (!pages.includes('/')) throw new Error(`There is no page in ${folder}.`);

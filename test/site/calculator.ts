@@ -4,7 +4,8 @@ import { calculatorOf } from '../../calculators/catalogue.ts';
 import { readInputs } from '../../calculators/inputs.ts';
 import { held, printValue, type Row } from '../../calculators/line.ts';
 import { work, type Worked, type WorkedStep, type Working } from '../../calculators/work.ts';
-import { readShown, type Shown, type ShownNumber, type ShownResult, type ShownRow, type ShownStep } from './shown.ts';
+import { fillAndRead, type Shown, type ShownNumber, type ShownResult, type ShownRow, type ShownStep } from './shown.ts';
+import { otherTexts } from './texts.ts';
 
 export const calculatorPage = (id: string): string => `/calculators/${id}/`;
 
@@ -27,20 +28,25 @@ export class CalculatorOnPage {
   }
 
   shown(): Promise<Shown> {
-    return this.root.evaluate(readShown);
+    return this.give({});
   }
 
-  /** Fills fields at once, as pasting does, or chooses a word. */
-  async give(texts: Readonly<Record<string, string>>): Promise<Shown> {
-    await this.root.evaluate((root, given) => {
-      for (const [name, text] of Object.entries(given)) {
-        const field = root.querySelector<HTMLInputElement | HTMLSelectElement>(`[name="${name}"]`);
-        if (!field || field.disabled) throw new Error(`no field to fill: ${name}`);
-        field.value = text;
-        field.dispatchEvent(new Event('input', { bubbles: true }));
-      }
-    }, texts);
-    return this.shown();
+  give(texts: Readonly<Record<string, string>>): Promise<Shown> {
+    return this.root.evaluate(fillAndRead, texts);
+  }
+
+  /** Gives other texts until one changes the steps shown here, and says which did. */
+  async changeOne(): Promise<{ name: string; changed: Shown }> {
+    const before = await this.shown();
+    for (const given of calculatorOf(before.id).given) {
+      const [text] = otherTexts(given);
+      const own = before.fields[given.name];
+      if (given.options || text === undefined || own === undefined) continue;
+      const changed = await this.give({ [given.name]: text });
+      if (JSON.stringify(changed.steps) !== JSON.stringify(before.steps)) return { name: given.name, changed };
+      await this.give({ [given.name]: own });
+    }
+    throw new Error(`Nothing that is typed changes ${before.id}.`);
   }
 
   /** Until the figure follows: its drawing is fetched after the page wakes. */

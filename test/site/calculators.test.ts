@@ -18,6 +18,8 @@ const visiting = useVisits();
 
 const nonsense = ['abc', '', '1e999', '--5', '<script>alert(1)</script>', 'x'.repeat(3000)];
 const mostlyNonsense = ['-3', '5 kg', '1,234', '1e300', '1/0'];
+/** What every field is tried with; one field of each calculator is tried with everything. */
+const shortList = ['abc', '', '1e999', '-3', '5 kg'];
 
 describe.each(catalogue)('$id', (calculator) => {
   const { id, given } = calculator;
@@ -56,8 +58,8 @@ describe.each(catalogue)('$id', (calculator) => {
     visiting(calculatorPage(id), async ({ page }) => {
       const calculator = new CalculatorOnPage(page);
       let good = await calculator.shown();
-      for (const { name, means, unit } of typed) {
-        for (const text of [...nonsense, ...mostlyNonsense]) {
+      for (const [k, { name, means, unit }] of typed.entries()) {
+        for (const text of k === 0 ? [...nonsense, ...mostlyNonsense] : shortList) {
           const shown = await calculator.give({ [name]: text });
           if (!nonsense.includes(text) && expectFollowed(shown, good)) good = shown;
           if (shown === good) continue;
@@ -110,7 +112,9 @@ describe.each(catalogue)('$id', (calculator) => {
         const texts = { ...usual, [one.name]: withSpread(usual[one.name] ?? '') };
         const working = judged(id, texts);
         if (!('steps' in working) || typeof working.steps === 'string') continue;
-        const expected = working.steps.filter(({ step, spread }) => !step.list && spread && calculator.results.includes(step.name));
+        const expected = working.steps.filter(
+          ({ step, spread }) => !step.list && spread && calculator.results.includes(step.name),
+        );
         await onPage.give(texts);
         for (const { step, text } of expected) {
           await expect.poll(async () => resultText(await onPage.shown(), step.name), { timeout: 10_000 }).toBe(text);

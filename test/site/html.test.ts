@@ -17,7 +17,9 @@ const all = (page: string, selector: string): Element[] => [...documentOf(page).
 
 /** What is shown and what is read out: texts and attributes, without scripts and styles. */
 function told(page: string): string[] {
-  const elements = all(page, 'body *, title, meta[name]').filter(({ localName }) => !/^(script|style)$/.test(localName));
+  const elements = all(page, 'body *, title, meta[name]').filter(
+    ({ localName }) => !/^(script|style)$/.test(localName),
+  );
   const own = (element: Element): string[] =>
     [...element.childNodes].filter((node) => node.nodeType === 3).map((node) => node.textContent ?? '');
   return elements.flatMap((element) => [...own(element), ...[...element.attributes].map(({ value }) => value)]);
@@ -97,7 +99,8 @@ test('every formula is set and styled by one version of KaTeX', () => {
     .map((file) => readFileSync(join(folder, file), 'utf8'))
     .join('\n');
   const original = readFileSync(fileURLToPath(import.meta.resolve('katex/dist/katex.css')), 'utf8');
-  const styled = (sheet: string): Set<string> => new Set([...sheet.matchAll(/\.([a-z][\w-]*)/gi)].map(([, name = '']) => name));
+  const styled = (sheet: string): Set<string> =>
+    new Set([...sheet.matchAll(/\.([a-z][\w-]*)/gi)].map(([, name = '']) => name));
   const used = new Set(pages.flatMap((page) => all(page, '.katex, .katex *').flatMap((one) => [...one.classList])));
   const [known, kept] = [styled(original), styled(css)];
   expect([...used].filter((name) => known.has(name)).length).toBeGreaterThan(5);

@@ -31,7 +31,8 @@ const focus = (page: Page): Promise<{ stop: number; seen: boolean }> =>
     const one = document.activeElement;
     const box = one?.getBoundingClientRect();
     const { outlineStyle, outlineWidth } = getComputedStyle(one ?? document.body);
-    const onScreen = box !== undefined && box.right > 0 && box.left < innerWidth && box.bottom > 0 && box.top < innerHeight;
+    const onScreen =
+      box !== undefined && box.right > 0 && box.left < innerWidth && box.bottom > 0 && box.top < innerHeight;
     return {
       stop: Number(one?.getAttribute('data-stop') ?? NaN),
       seen: onScreen && outlineStyle !== 'none' && parseFloat(outlineWidth) >= 1,
@@ -99,7 +100,7 @@ describe.each(turning)('the figure of %s', (path) => {
         ['PageDown', -16],
         ['End', 180],
         ['ArrowLeft', -179],
-        ['ArrowRight', 180],
+        ['ArrowRight', -180],
       ] as const) {
         await on.page.keyboard.press(key);
         await on.expectAt(angle, key);
@@ -127,7 +128,11 @@ describe.each(turning)('the figure of %s', (path) => {
 
   test('never tells an angle outside its ends', () =>
     withHandle(async (on) => {
-      for (const [text, angle] of [['270 deg', -90], ['-200°', 160], ['1 turn', 0]] as const) {
+      for (const [text, angle] of [
+        ['270 deg', -90],
+        ['-200°', 160],
+        ['1 turn', 0],
+      ] as const) {
         await on.calculator.give({ [on.given]: text });
         expect({ text, angle: await on.told() }).toEqual({ text, angle });
       }

@@ -65,7 +65,8 @@ export function layoutFaults(paper: boolean): string[] {
     const words = element.textContent;
     const wide = element.scrollWidth > element.clientWidth + 1;
     if (/hidden|clip/.test(overflowX) && wide) say('cut off at the side', words);
-    if (/hidden|clip/.test(overflowY) && element.scrollHeight > element.clientHeight + slack) say('cut off below', words);
+    if (/hidden|clip/.test(overflowY) && element.scrollHeight > element.clientHeight + slack)
+      say('cut off below', words);
     if (!/auto|scroll/.test(overflowX) || !wide) return;
     if (paper) say('wider than the paper', words);
     const named = element.hasAttribute('role') && Boolean(element.getAttribute('aria-label'));

@@ -26,7 +26,11 @@ const faults = (page: Page, onPaper = false): Promise<string[]> => page.evaluate
 const violations = (page: Page, rules?: string[]): Promise<string[]> =>
   page.evaluate(async (runOnly) => {
     const only = runOnly ? { runOnly } : {};
-    const { violations: found } = await window.axe.run(document, { resultTypes: ['violations'], preload: false, ...only });
+    const { violations: found } = await window.axe.run(document, {
+      resultTypes: ['violations'],
+      preload: false,
+      ...only,
+    });
     return found.flatMap(({ id, nodes }) => nodes.map((node) => `${id}: ${node.target.join(' ')}: ${node.html}`));
   }, rules);
 

@@ -42,8 +42,8 @@ export interface ShownNumber {
   readonly text: string;
 }
 
-/** Runs in the page. */
-export function readShown(root: Element): Shown {
+/** Runs in the page. Fills fields at once, as pasting does, or chooses a word; then reads what the calculator shows. */
+export function fillAndRead(root: Element, given: Readonly<Record<string, string>>): Shown {
   const all = <Kind extends Element = HTMLElement>(selector: string, within: Element = root): Kind[] => [
     ...within.querySelectorAll<Kind>(selector),
   ];
@@ -69,6 +69,12 @@ export function readShown(root: Element): Shown {
     result: maybe('[data-result]', element) ?? '',
     converted: maybe('[data-converted]', element),
   });
+  for (const [name, text] of Object.entries(given)) {
+    const [field] = all<HTMLInputElement | HTMLSelectElement>(`[name="${name}"]`);
+    if (!field || field.disabled) throw new Error(`no field to fill: ${name}`);
+    field.value = text;
+    field.dispatchEvent(new Event('input', { bubbles: true }));
+  }
   const fields = all<HTMLInputElement | HTMLSelectElement>('[name]');
   const problem = (field: Element): string =>
     textOf(document.getElementById(field.getAttribute('aria-describedby') ?? ''));

@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { phone, useVisits } from './browser.ts';
 import { pagesWith } from './built.ts';
 import { CalculatorOnPage, calculatorPage, expectRefused, expectWhole, expectWorked } from './calculator.ts';
-import { layoutFaults } from './layout.ts';
+import { layOut, layoutFaults } from './layout.ts';
 
 const visiting = useVisits();
 const lessons = pagesWith('crab-calculator.embedded');
@@ -18,7 +18,9 @@ test('typing key by key: what stands there at each moment is answered', () =>
     expectWhole(shown);
     // 0.6 m/s over the floor along the drive direction of wheel 1, by hand.
     const rpm = (0.6 / (2.36 * 0.0254)) * (60 / (2 * Math.PI));
-    expect(shown.results.find(({ name, wheel }) => name === 'omega' && wheel === '1')?.text).toBe(`${rpm.toFixed(2)} rpm`);
+    expect(shown.results.find(({ name, wheel }) => name === 'omega' && wheel === '1')?.text).toBe(
+      `${rpm.toFixed(2)} rpm`,
+    );
     const [wheel1] = shown.steps.find(({ name }) => name === 'omega')?.rows ?? [];
     expect(wheel1?.heard.find(({ name }) => name === 'r')?.text).toMatch(/^0\.059944/);
   }));
@@ -55,7 +57,7 @@ test('inputs that fit no result together: the yaw rate takes all the wheel speed
     const before = await calculator.shown();
     const refused = await calculator.give({ Omega: '300 rpm' });
     expectRefused(refused, before);
-    expect(refused.problems['Omega']).toMatch(/^Yaw rate Ω is too high: .* Give less than [\d.]+ °\/s either way\.$/);
+    expect(refused.problems['Omega']).toMatch(/^Yaw rate Ω is too high: .* Give less than [\d.]+°\/s either way\.$/);
     await page.getByText('The results stand for the last numbers that could be used.').waitFor();
     expectWhole(await calculator.give({ Omega: '30 deg/s' }));
     expect(await page.getByText('The results stand for the last').isVisible()).toBe(false);
@@ -67,11 +69,14 @@ test('the sentence stands right below its field, and a long word in it breaks', 
     async ({ page }) => {
       const calculator = new CalculatorOnPage(page);
       await calculator.give({ r: 'y'.repeat(150) });
+      await page.evaluate(layOut);
       const field = await calculator.field('r').boundingBox();
       const id = (await calculator.field('r').getAttribute('aria-describedby')) ?? '';
       const sentence = await page.locator(`[id="${id}"]`).boundingBox();
       expect((sentence?.y ?? 0) - (field?.y ?? 0) - (field?.height ?? 0)).toBeLessThan(20);
-      expect((await page.evaluate(layoutFaults, false)).filter((fault) => !fault.startsWith('text wider than its field'))).toEqual([]);
+      expect(
+        (await page.evaluate(layoutFaults, false)).filter((fault) => !fault.startsWith('text wider than its field')),
+      ).toEqual([]);
     },
     { viewport: phone },
   ));
@@ -94,27 +99,25 @@ test('a screen reader is told the results a moment later', () =>
 
 describe.each(lessons)('%s', (path) => {
   test('its calculators answer, each for itself', () =>
-    visiting(path, async ({ page, requests }) => {
+    visiting(path, async ({ page }) => {
       const count = await page.locator('crab-calculator').count();
       for (let k = 0; k < count; k++) {
         const calculator = new CalculatorOnPage(page, k);
         const before = await calculator.shown();
         expectWorked(before);
-        const others = await Promise.all(others0(count, k).map((j) => new CalculatorOnPage(page, j).shown()));
-        const [name = '', text = ''] = Object.entries(before.fields).find(([, value]) => /^[−\d]/.test(value)) ?? [];
-        const changed = await calculator.give({ [name]: text.replace(/\d+/, (digits) => String(Number(digits) + 1)) });
+        const others = await Promise.all(allBut(count, k).map((j) => new CalculatorOnPage(page, j).shown()));
+        const { name, changed } = await calculator.changeOne();
         expectWorked(changed);
-        expect(changed.steps).not.toEqual(before.steps);
         expectRefused(await calculator.give({ [name]: 'abc' }), changed);
         const link = await calculator.root.locator('a[data-link]').getAttribute('href');
         expect(link).toContain(`/calculators/${before.id}/?edition=`);
-        const after = await calculator.give({ [name]: text });
+        const after = await calculator.give({ [name]: before.fields[name] ?? '' });
         expect({ ...after, figure: '' }).toEqual({ ...before, figure: '' });
-        expect(await Promise.all(others0(count, k).map((j) => new CalculatorOnPage(page, j).shown()))).toEqual(others);
+        expect(await Promise.all(allBut(count, k).map((j) => new CalculatorOnPage(page, j).shown()))).toEqual(others);
       }
       expect(new URL(page.url()).search).toBe('');
-      expect(requests.filter((request) => request.includes('plot'))).toEqual([]);
     }));
 });
 
-const others0 = (count: number, k: number): number[] => Array.from({ length: count }, (_, j) => j).filter((j) => j !== k);
+const allBut = (count: number, k: number): number[] =>
+  Array.from({ length: count }, (_, j) => j).filter((j) => j !== k);

@@ -196,6 +196,15 @@ export const dust = defineCalculator({
     { name: 'side', means: 'side', quantity: 'count', unit: '', formula: 'sign(c)' },
     { name: 'off', means: 'off', quantity: 'count', unit: '', formula: 'if(c == 0, 0, 1)' },
     { name: 'behind', means: 'behind', quantity: 'count', unit: '', formula: 'if(cos(at - turned) < 0, 1, 0)' },
+    {
+      name: 'before',
+      means: 'share',
+      quantity: 'ratio',
+      unit: '',
+      formula: 'cos(at) * sin(turned) - sin(at) * cos(turned)',
+    },
+    { name: 'twice', means: 'twice that', quantity: 'ratio', unit: '', formula: '2 * before' },
+    { name: 'far', means: 'a step further on', quantity: 'count', unit: '', formula: 'if(twice == 0, 0, 1)' },
     { name: 'all', means: 'of all', quantity: 'ratio', unit: '', formula: 'sum(c)' },
     { name: 'none', means: 'cancelled', quantity: 'count', unit: '', formula: 'if(all >= 0 and all <= 0, 1, 0)' },
     { name: 'back', means: 'direction', quantity: 'angle', unit: 'deg', formula: 'atan2(all, -1)' },
@@ -204,7 +213,7 @@ export const dust = defineCalculator({
     { name: 'tenths', means: 'tenths', quantity: 'count', unit: '', formula: 'floor(duty / 0.1)' },
     { name: 'rest', means: 'rest', quantity: 'ratio', unit: '', formula: 'mod(duty, 0.1)' },
   ],
-  results: ['side', 'off', 'behind', 'none', 'back', 'forth', 'level', 'tenths', 'rest'],
+  results: ['side', 'off', 'behind', 'far', 'none', 'back', 'forth', 'level', 'tenths', 'rest'],
 });
 
 /** Where its terms cancel: whole multiples of 45 degrees, and numbers of wheels that divide the circle alike. */

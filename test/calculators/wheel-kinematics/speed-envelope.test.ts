@@ -1,4 +1,5 @@
 import { beforeAll, describe, expect, test } from 'vitest';
+import { namesBehind } from '../../../calculators/dependencies.ts';
 import { solve, type Solvable } from '../../../calculators/solve.ts';
 import { speedEnvelope } from '../../../calculators/wheel-kinematics/speed-envelope.ts';
 import { wheelSpeeds } from '../../../calculators/wheel-kinematics/wheel-speeds.ts';
@@ -14,22 +15,29 @@ interface Robot {
 const omegaMax = 15;
 const robotOf = (n: number): Robot => ({ n, alpha: 0.1 * n - 0.35, R: 0.2, r: 0.06 });
 
-/** Wheel speeds alone, without what comes behind them. */
-const last = wheelSpeeds.steps.findIndex(({ name }) => name === 'omega');
-const speedsOnly: Solvable = { steps: wheelSpeeds.steps.slice(0, last + 1), requires: [] };
+/** Wheel speeds alone, in two parts: what hangs on the speed of travel, and what comes before it. */
+const partOf = (from: number, to: number): Solvable => ({ steps: wheelSpeeds.steps.slice(from, to), requires: [] });
+const firstMoving = wheelSpeeds.steps.findIndex((step) => namesBehind(step).includes('v'));
+const standing = partOf(0, firstMoving);
+const moving = partOf(firstMoving, wheelSpeeds.steps.findIndex(({ name }) => name === 'omega') + 1);
 
-function allCan(robot: Robot, motion: { v: number; theta: number; Omega: number }, hair = 0): boolean {
-  const { omega } = solve(speedsOnly, { ...robot, ...motion }).values;
-  if (typeof omega !== 'object') throw new Error('no wheel speeds');
-  return omega.length === robot.n && omega.every((x) => Math.abs(x) <= omegaMax * (1 + hair));
+/** Whether all wheels can follow a motion, by its speed. */
+function followers(robot: Robot, theta: number, Omega: number): (v: number, hair?: number) => boolean {
+  const { values } = solve(standing, { ...robot, theta, Omega });
+  return (v, hair = 0) => {
+    const { omega } = solve(moving, { ...values, v }).values;
+    if (typeof omega !== 'object') throw new Error('no wheel speeds');
+    return omega.length === robot.n && omega.every((x) => Math.abs(x) <= omegaMax * (1 + hair));
+  };
 }
 
 /** The largest speed at a heading that no wheel is too slow for, by halving the gap between yes and no. */
 function bruteTop(robot: Robot, theta: number, Omega: number): number {
+  const follows = followers(robot, theta, Omega);
   let [can, cannot] = [0, 2.2 * robot.r * omegaMax];
   for (let k = 0; k < 25; k++) {
     const v = (can + cannot) / 2;
-    if (allCan(robot, { v, theta, Omega })) can = v;
+    if (follows(v)) can = v;
     else cannot = v;
   }
   return can;
@@ -76,7 +84,7 @@ describe.each(cases)('%i wheels, turning at %d of the limit', { timeout: 60_000 
 
   test('the speed it can keep, it can keep at every heading; not a thousandth more', () => {
     const keep = results.number('v_keep');
-    const at = (v: number) => (theta: number) => allCan(robot, { v, theta, Omega }, 1e-12);
+    const at = (v: number) => (theta: number) => followers(robot, theta, Omega)(v, 1e-12);
     expect(headings.every(at(keep))).toBe(true);
     expect([...headings, results.number('theta_worst')].every(at(1.001 * keep))).toBe(false);
   });
