@@ -58,7 +58,9 @@ describe('the command', { timeout: 30_000 }, () => {
   test('tells how it is used', () => {
     const { status, out } = example('--help');
     expect(status).toBe(0);
-    expect(out).toContain('npm run --silent example -- <calculator> [name=value ...] [--as text|markdown|json|c|python|csv]');
+    expect(out).toContain(
+      'npm run --silent example -- <calculator> [name=value ...] [--as text|markdown|json|c|python|csv]',
+    );
   });
 
   test('prints a worked example as text', () => {
@@ -155,7 +157,11 @@ describe('a call that cannot be answered', { timeout: 30_000 }, () => {
       ['speed-envelope', 'Omega=400deg/s'],
       'Yaw rate Ω is too high: turning alone takes 1.4 m/s of each wheel’s 0.942 m/s. Give less than 270°/s either way.',
     ],
-    ['an unknown form', ['roll-ratio', '--as', 'pdf'], '--as takes one of text, markdown, json, c, python, csv, not “pdf”.'],
+    [
+      'an unknown form',
+      ['roll-ratio', '--as', 'pdf'],
+      '--as takes one of text, markdown, json, c, python, csv, not “pdf”.',
+    ],
     ['an unknown option', ['roll-ratio', '--fast'], 'There is no option --fast. See --help.'],
     [
       'a stray word',

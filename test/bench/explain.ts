@@ -19,7 +19,7 @@ the inputs. What counts for the site: the fonts of KaTeX, which it cuts down and
 cache saves on a second lesson is not measured.
 
 An answer is timed from the browser's own input event to the last change of a number or of the figure in the document. A
-series of 100 that is over its budget is measured again, at most twice, and the best counts: other processes can only
-make it slower. A plot may come later: the page waits until the typing stops. Builds start from nothing but warm disk
-caches.`;
+series of 100 that is over its budget is measured once more, and the better one counts: other processes can only make it
+slower. If it still is, the processor time of its script is printed too, which leaves other processes out. A plot may
+come later: the page waits until the typing stops. Builds start from nothing but warm disk caches.`;
 }

@@ -35,6 +35,18 @@ export class CalculatorOnPage {
     return this.root.evaluate(fillAndRead, texts);
   }
 
+  /** Chooses a unit for a result; another than it has when none is named. */
+  async chooseUnit(name: string, unit?: string): Promise<Shown> {
+    await this.root.locator(`select[data-unit-of="${name}"]`).evaluate((select: HTMLSelectElement, wanted) => {
+      const { value } =
+        [...select.options].find((one) => (wanted === undefined ? !one.selected : one.value === wanted)) ?? {};
+      if (value === undefined || select.disabled) throw new Error(`no other unit for ${select.id}`);
+      select.value = value;
+      select.dispatchEvent(new Event('change', { bubbles: true }));
+    }, unit);
+    return this.shown();
+  }
+
   /** Gives other texts until one changes the steps shown here, and says which did. */
   async changeOne(): Promise<{ name: string; changed: Shown }> {
     const before = await this.shown();

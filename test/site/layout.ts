@@ -11,12 +11,13 @@ export function layoutFaults(paper: boolean): string[] {
   interface Surroundings {
     /** Folded away, for the ear only, or a link that comes into sight with the focus. */
     readonly hidden: boolean;
-    /** The nearest element that scrolls sideways, and the nearest block. */
+    /** The nearest element that scrolls sideways, that scrolls at all, and the nearest block. */
     readonly scroller: Element | undefined;
+    readonly window: Element | undefined;
     readonly block: Element;
   }
   interface Placed {
-    readonly box: DOMRect;
+    readonly box: { readonly left: number; readonly right: number; readonly top: number; readonly bottom: number };
     readonly block: Element;
     readonly words: string;
   }
@@ -26,13 +27,14 @@ export function layoutFaults(paper: boolean): string[] {
   const look = (element: Element): Surroundings => {
     const found = known.get(element);
     if (found) return found;
-    const { position, width, display, overflowX } = getComputedStyle(element);
+    const { position, width, display, overflowX, overflowY } = getComputedStyle(element);
     const outer = element.parentElement && element !== document.body ? look(element.parentElement) : undefined;
     const folded = element.parentElement?.matches('details:not([open])') === true && !element.matches('summary');
     const small = position === 'absolute' && parseFloat(width) <= 1;
     const surroundings = {
       hidden: outer?.hidden === true || folded || small || element.matches('body > a[href="#main"]'),
       scroller: /auto|scroll/.test(overflowX) && outer ? element : outer?.scroller,
+      window: /auto|scroll/.test(overflowX + overflowY) && outer ? element : outer?.window,
       block: /^(inline|contents)/.test(display) && outer ? outer.block : element,
     };
     known.set(element, surroundings);
@@ -47,6 +49,14 @@ export function layoutFaults(paper: boolean): string[] {
     const end = scroller ? start + scroller.scrollWidth : root.clientWidth;
     if (box.left < start - 1 || box.right > end + 1) say('text out of sight', words);
   };
+  /** Only what is not scrolled out of sight can lie on something else. */
+  const place = (box: DOMRect, element: Element, words: string): void => {
+    const { window, block } = look(element);
+    const frame = window?.getBoundingClientRect() ?? box;
+    const [left, right] = [Math.max(box.left, frame.left), Math.min(box.right, frame.right)];
+    const [top, bottom] = [Math.max(box.top, frame.top), Math.min(box.bottom, frame.bottom)];
+    if (left < right && top < bottom) placed.push({ box: { left, right, top, bottom }, block, words });
+  };
   const judgeText = (text: Node): void => {
     const parent = text.parentElement;
     const words = (text.textContent ?? '').trim();
@@ -56,7 +66,7 @@ export function layoutFaults(paper: boolean): string[] {
     for (const box of range.getClientRects()) {
       if (box.width === 0 || box.height === 0) continue;
       judgeSide(box, parent, words);
-      if (!parent.closest('svg')) placed.push({ box, block: look(parent).block, words });
+      if (!parent.closest('svg')) place(box, parent, words);
     }
   };
   const judgeBox = (element: HTMLElement): void => {
@@ -102,7 +112,7 @@ export function layoutFaults(paper: boolean): string[] {
     } else judgeBox(element);
   }
   judgeOverlaps();
-  return faults;
+  return [...new Set(faults)].slice(0, 12);
 }
 
 /** Runs in the page. Lays out at once what the browser would leave until it comes near. */
