@@ -182,7 +182,7 @@ describe('a call that cannot be answered', { timeout: 30_000 }, () => {
   });
 });
 
-test('any arguments are read or answered by one sentence', () => {
+test('any arguments are read or answered by one sentence', { timeout: 30_000 }, () => {
   const word = fc.oneof(
     fc.constantFrom(...['--as', '--as=json', '--as=', '--', '-', '=', 'v=', 'v=1', 'v=2', 'x y', 'roll-ratio', 'json']),
     fc.constantFrom('__proto__=1', 'constructor=1', 'a=b=c', 'é=1', ''),
@@ -200,7 +200,7 @@ test('any arguments are read or answered by one sentence', () => {
         expect((error as CallError).message).toMatch(/^[^]+[.]$/);
       }
     }),
-    { numRuns: 3000 },
+    { numRuns: 1500 },
   );
 });
 

@@ -50,7 +50,7 @@ const limits = [
   'angle is many turns.',
   'Rounding dust: plus, minus, sine and the like give 0 where only rounding is left. They stand where a comparison hangs',
   'on the value; elsewhere the arithmetic is plain.',
-  'The refusals rest on NaN and infinity, so do not compile with -ffast-math.',
+  'The refusals rest on numbers that are not finite, so do not compile with -ffast-math.',
 ];
 
 const heading = (calculator: Emittable, address: string): string[] => [

@@ -37,6 +37,7 @@ function fillSlot(html: string, standIn: number, { name, bare }: Slot, row: Row)
     },
   );
   // As often in the half that is seen as in the half that is heard.
-  if (found.span === 0 || found.span !== found.mn) throw new Error(`missing slot: ${name} in ${html.replace(/<[^>]*>/g, ' ')}`);
+  if (found.span === 0 || found.span !== found.mn)
+    throw new Error(`missing slot: ${name} in ${html.replace(/<[^>]*>/g, ' ')}`);
   return filled;
 }

@@ -20,6 +20,7 @@ cache saves on a second lesson is not measured.
 
 An answer is timed from the browser's own input event to the last change of a number or of the figure in the document. A
 series of 100 that is over its budget is measured once more, and the better one counts: other processes can only make it
-slower. If it still is, the processor time of its script is printed too, which leaves other processes out. A plot may
-come later: the page waits until the typing stops. Builds start from nothing but warm disk caches.`;
+slower. If that is over too, a series at full speed follows, and ${SLOW_DOWN} times the processor time of its script is printed,
+which leaves other processes out: judge by it on a busy machine. A plot may come later: the page waits until the typing
+stops. Builds start from nothing but warm disk caches.`;
 }

@@ -1,5 +1,5 @@
 import type { Browser, Page } from 'playwright-core';
-import { onSlowedPage } from './slowed-page.ts';
+import { onSlowedPage, SLOW_DOWN } from './slowed-page.ts';
 
 /** The input that is changed, on every page measured. */
 export const CHANGED = '[name="theta"]';
@@ -15,8 +15,8 @@ const CHANGES = 100;
 const PLOTS = 6;
 
 /** Types one heading after the other, each as one input event of the browser's own, and times the answers. */
-export const answerTimes = (browser: Browser, address: string): Promise<Change[]> =>
-  timesOf(browser, address, CHANGES, watchAnswer);
+export const answerTimes = (browser: Browser, address: string, slowDown = SLOW_DOWN): Promise<Change[]> =>
+  timesOf(browser, address, CHANGES, watchAnswer, slowDown);
 
 /** Milliseconds from the input event to the new plot: at first with Plot still to fetch. */
 export const plotTimes = (browser: Browser, address: string): Promise<number[]> =>
@@ -24,14 +24,21 @@ export const plotTimes = (browser: Browser, address: string): Promise<number[]> 
 
 type Watch<T> = (field: string) => Promise<T>;
 
-function timesOf<T>(browser: Browser, address: string, count: number, watch: Watch<T>): Promise<T[]> {
-  return onSlowedPage(browser, async ({ page }) => {
+function timesOf<T>(
+  browser: Browser,
+  address: string,
+  count: number,
+  watch: Watch<T>,
+  slowDown = SLOW_DOWN,
+): Promise<T[]> {
+  const type = async (page: Page): Promise<T[]> => {
     await page.goto(address, { waitUntil: 'networkidle' });
     await page.locator(CHANGED).scrollIntoViewIfNeeded();
     const times: T[] = [];
     for (let k = 0; k < count; k++) times.push(await timed(page, k, watch));
     return times;
-  });
+  };
+  return onSlowedPage(browser, ({ page }) => type(page), slowDown);
 }
 
 /** @param watch starts to watch before the input comes: the browser takes orders in turn. */

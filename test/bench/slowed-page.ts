@@ -9,12 +9,16 @@ export interface SlowedPage {
 }
 
 /** Opens a page on a slow machine with nothing in its cache, and closes it afterwards. */
-export async function onSlowedPage<T>(browser: Browser, use: (slowed: SlowedPage) => Promise<T>): Promise<T> {
+export async function onSlowedPage<T>(
+  browser: Browser,
+  use: (slowed: SlowedPage) => Promise<T>,
+  rate = SLOW_DOWN,
+): Promise<T> {
   const context = await browser.newContext({ viewport: { width: 1280, height: 900 } });
   try {
     const page = await context.newPage();
     const session = await context.newCDPSession(page);
-    await session.send('Emulation.setCPUThrottlingRate', { rate: SLOW_DOWN });
+    await session.send('Emulation.setCPUThrottlingRate', { rate });
     return await use({ page, session });
   } finally {
     await context.close();

@@ -43,24 +43,27 @@ const rounded = (x: number): number => Number(x.toPrecision(3)) + 0;
 
 const ordinary: Numbers = (given, unit) => {
   const usual = [given.usual.value].flat();
-  const size = (Math.max(...usual.map(Math.abs)) || 1) * factorOf(given, given.usual.unit);
+  const usualFactor = factorOf(given, given.usual.unit) / unit.factor;
+  const size = (Math.max(...usual.map(Math.abs)) || 1) * usualFactor;
   const scaled = fc
     .tuple(fc.double({ min: -0.6, max: 0.6, noNaN: true }), fc.constantFrom(1, 1, 1, -1))
-    .map(([decade, sign]) => rounded(((sign * size) / unit.factor) * 10 ** decade));
+    .map(([decade, sign]) => rounded(sign * size * 10 ** decade));
   const angle = fc.integer({ min: -24, max: 24 }).map((k) => (k * 15 * Math.PI) / 180 / unit.factor);
-  const special = fc.constantFrom(0, given.least / unit.factor, ...usual.map((x) => (x * size) / unit.factor));
+  const special = fc.constantFrom(0, given.least / unit.factor, ...usual.map((x) => x * usualFactor));
   if (given.quantity === 'angle') return fc.oneof(scaled, angle, angle, special);
   return fc.oneof({ weight: 7, arbitrary: scaled }, { weight: 1, arbitrary: special });
 };
 
+/** Nearer to 0 than this share of the largest number allowed, wild numbers are 0: a tenth of a nanometre in a metre. */
+const smallest = 1e-10;
+
 const wild: Numbers = (given, unit) => {
   const [least, most] = [given.least / unit.factor, given.most / unit.factor];
-  // Nobody types numbers beside which a trillionth of a trillionth is large.
   const even = fc
     .double({ min: least, max: most, noNaN: true })
-    .map((x) => (Math.abs(x) < 1e-15 * most ? Math.max(least, 0) : x));
+    .map((x) => (Math.abs(x) < smallest * most ? Math.max(least, 0) : x));
   if (least < 0) {
-    const small = fc.double({ min: -15, max: 0, noNaN: true }).map((decade) => most * 10 ** decade);
+    const small = fc.double({ min: Math.log10(smallest), max: 0, noNaN: true }).map((decade) => most * 10 ** decade);
     return fc.oneof(
       even,
       small,
@@ -68,7 +71,7 @@ const wild: Numbers = (given, unit) => {
       fc.constantFrom(least, 0, most),
     );
   }
-  const from = Math.log10(Math.max(least, most * 1e-15));
+  const from = Math.log10(Math.max(least, most * smallest));
   const decades = fc.double({ min: from, max: Math.log10(most), noNaN: true }).map((decade) => 10 ** decade);
   return fc.oneof(even, decades, decades, fc.constantFrom(least, most));
 };

@@ -3,8 +3,7 @@ import { calculatorOf, catalogue } from '../../calculators/catalogue.ts';
 import { readInputs } from '../../calculators/inputs.ts';
 import { toQuery } from '../../calculators/permalink.ts';
 import { address, useVisits } from './browser.ts';
-import { CalculatorOnPage, calculatorPage, expectRefused, expectWhole, isWorking, judged } from './calculator.ts';
-import { otherTexts } from './texts.ts';
+import { CalculatorOnPage, calculatorPage, expectRefused, expectWhole, otherInputs } from './calculator.ts';
 
 const visiting = useVisits();
 
@@ -13,16 +12,6 @@ function queryOf(id: string, texts: Readonly<Record<string, string>>): string {
   const inputs = readInputs(calculator.given, texts);
   if (!inputs.ok) throw new Error(inputs.problems.map(({ message }) => message).join(' '));
   return toQuery(calculator, inputs.entries);
-}
-
-/** One other text for each given, left out where the core has no result with it. */
-function otherInputs(id: string): Record<string, string> {
-  const texts: Record<string, string> = {};
-  for (const given of calculatorOf(id).given) {
-    const [text] = otherTexts(given);
-    if (text !== undefined && isWorking(judged(id, { ...texts, [given.name]: text }))) texts[given.name] = text;
-  }
-  return texts;
 }
 
 describe.each(catalogue)('$id', ({ id }) => {

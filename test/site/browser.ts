@@ -45,7 +45,20 @@ export function useVisits(): Visiting {
   };
 }
 
-export async function open(browser: Browser, path: string, options: BrowserContextOptions = {}): Promise<Visit> {
+/** One visit for all tests of a describe block; the last of them looks at its complaints. */
+export function useVisit(browser: () => Browser, path: string, options?: BrowserContextOptions): () => Visit {
+  let visit: Visit | undefined;
+  beforeAll(async () => {
+    visit = await open(browser(), path, options);
+  });
+  afterAll(() => visit?.page.context().close());
+  return () => {
+    if (!visit) throw new Error(`There is no visit to ${path}.`);
+    return visit;
+  };
+}
+
+async function open(browser: Browser, path: string, options: BrowserContextOptions = {}): Promise<Visit> {
   const context = await browser.newContext({ viewport: desk, ...options });
   context.setDefaultTimeout(15_000);
   const page = await context.newPage();

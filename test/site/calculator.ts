@@ -37,13 +37,15 @@ export class CalculatorOnPage {
 
   /** Chooses a unit for a result; another than it has when none is named. */
   async chooseUnit(name: string, unit?: string): Promise<Shown> {
-    await this.root.locator(`select[data-unit-of="${name}"]`).evaluate((select: HTMLSelectElement, wanted) => {
-      const { value } =
-        [...select.options].find((one) => (wanted === undefined ? !one.selected : one.value === wanted)) ?? {};
-      if (value === undefined || select.disabled) throw new Error(`no other unit for ${select.id}`);
-      select.value = value;
-      select.dispatchEvent(new Event('change', { bubbles: true }));
-    }, unit);
+    await this.root
+      .locator(`select[data-unit-of="${name}"]`)
+      .evaluate((select: HTMLSelectElement, wanted: string | null) => {
+        const { value } =
+          [...select.options].find((one) => (wanted === null ? !one.selected : one.value === wanted)) ?? {};
+        if (value === undefined || select.disabled) throw new Error(`no other unit for ${select.id}`);
+        select.value = value;
+        select.dispatchEvent(new Event('change', { bubbles: true }));
+      }, unit ?? null);
     return this.shown();
   }
 
@@ -76,6 +78,16 @@ export function judged(id: string, texts: Readonly<Record<string, string>>): Wor
   const worked: Worked = work(calculator, inputs.entries);
   if (worked.ok) return worked.working;
   return { [worked.refused.given ?? calculator.given[0]?.name ?? '']: worked.refused.message };
+}
+
+/** One other text for each given, left out where the core has no result with it. */
+export function otherInputs(id: string): Record<string, string> {
+  const texts: Record<string, string> = {};
+  for (const given of calculatorOf(id).given) {
+    const [text] = otherTexts(given);
+    if (text !== undefined && isWorking(judged(id, { ...texts, [given.name]: text }))) texts[given.name] = text;
+  }
+  return texts;
 }
 
 export const isWorking = (outcome: Working | Record<string, string>): outcome is Working =>

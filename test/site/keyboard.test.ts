@@ -1,4 +1,4 @@
-import type { Page } from 'playwright-core';
+import type { Locator, Page } from 'playwright-core';
 import { describe, expect, test } from 'vitest';
 import { calculatorOf } from '../../calculators/catalogue.ts';
 import { useVisits } from './browser.ts';
@@ -68,76 +68,79 @@ test('there are figures to turn', () => {
 });
 
 describe.each(turning)('the figure of %s', (path) => {
-  /** The given that the figure turns is the one whose field follows the first key. */
-  async function withHandle(look: (on: Handle) => Promise<void>): Promise<void> {
-    await visiting(path, async ({ page }) => {
-      const calculator = new CalculatorOnPage(page);
-      const before = await calculator.shown();
-      const handle = page.getByRole('slider');
-      await handle.focus();
-      await page.keyboard.press('Home');
-      await page.keyboard.press('PageUp');
-      const after = await calculator.shown();
-      const turned = Object.keys(after.fields).filter((name) => after.fields[name] !== before.fields[name]);
-      expect(turned).toHaveLength(1);
-      const [given = ''] = turned;
-      expect(calculatorOf(after.id).given.find(({ name }) => name === given)?.quantity).toBe('angle');
-      await look(new Handle(page, calculator, given));
-    });
-  }
-
-  test('turns by the keys of a slider', () =>
-    withHandle(async (on) => {
-      for (const [key, angle] of [
-        ['Home', 0],
-        ['ArrowLeft', 1],
-        ['ArrowUp', 2],
-        ['ArrowRight', 1],
-        ['ArrowDown', 0],
-        ['ArrowRight', -1],
-        ['Shift+ArrowRight', -16],
-        ['PageUp', 14],
-        ['PageDown', -16],
-        ['End', 180],
-        ['ArrowLeft', -179],
-        ['ArrowRight', -180],
-      ] as const) {
-        await on.page.keyboard.press(key);
-        await on.expectAt(angle, key);
-      }
-    }));
-
-  test('turns by dragging', () =>
-    withHandle(async (on) => {
-      const box = await on.page.getByRole('slider').boundingBox();
-      if (!box) throw new Error('The figure is not there.');
-      const [x, y, reach] = [box.x + box.width / 2, box.y + box.height / 2, box.width / 3];
-      const to = (left: number, up: number): Promise<void> =>
-        on.page.mouse.move(x - left * reach, y - up * reach, { steps: 3 });
-      await to(1, 0);
-      await on.page.mouse.down();
-      await on.expectAt(90, 'pressed on the left');
-      await to(1, 1);
-      await on.expectAt(45, 'dragged to the upper left');
-      await to(-1, 0);
-      await on.expectAt(-90, 'dragged to the right');
-      await on.page.mouse.up();
-      await to(0, 1);
-      await on.expectAt(-90, 'let go');
-    }));
-
-  test('never tells an angle outside its ends', () =>
-    withHandle(async (on) => {
-      for (const [text, angle] of [
-        ['270 deg', -90],
-        ['-200°', 160],
-        ['1 turn', 0],
-      ] as const) {
-        await on.calculator.give({ [on.given]: text });
-        expect({ text, angle: await on.told() }).toEqual({ text, angle });
-      }
+  test('turns by the keys of a slider, by dragging and by its field', () =>
+    visiting(path, async ({ page }) => {
+      const handle = await takeHold(page);
+      await turnByKeys(handle);
+      await turnByDragging(handle);
+      await turnByField(handle);
     }));
 });
+
+/** The given that the figure turns is the one whose field follows its keys. */
+async function takeHold(page: Page): Promise<Handle> {
+  const calculator = new CalculatorOnPage(page);
+  const before = await calculator.shown();
+  await page.getByRole('slider').focus();
+  await page.keyboard.press('Home');
+  await page.keyboard.press('PageUp');
+  const after = await calculator.shown();
+  const turned = Object.keys(after.fields).filter((name) => after.fields[name] !== before.fields[name]);
+  expect(turned).toHaveLength(1);
+  const [given = ''] = turned;
+  expect(calculatorOf(after.id).given.find(({ name }) => name === given)?.quantity).toBe('angle');
+  return new Handle(page, calculator, given);
+}
+
+async function turnByKeys(handle: Handle): Promise<void> {
+  for (const [key, angle] of [
+    ['Home', 0],
+    ['ArrowLeft', 1],
+    ['ArrowUp', 2],
+    ['ArrowRight', 1],
+    ['ArrowDown', 0],
+    ['ArrowRight', -1],
+    ['Shift+ArrowRight', -16],
+    ['PageUp', 14],
+    ['PageDown', -16],
+    ['End', 180],
+    ['ArrowLeft', -179],
+    ['ArrowRight', -180],
+  ] as const) {
+    await handle.page.keyboard.press(key);
+    await handle.expectAt(angle, key);
+  }
+}
+
+async function turnByDragging(handle: Handle): Promise<void> {
+  const { mouse } = handle.page;
+  const box = await handle.slider.boundingBox();
+  if (!box) throw new Error('The figure is not there.');
+  const [x, y, reach] = [box.x + box.width / 2, box.y + box.height / 2, box.width / 3];
+  const to = (left: number, up: number): Promise<void> => mouse.move(x - left * reach, y - up * reach, { steps: 3 });
+  await to(1, 0);
+  await mouse.down();
+  await handle.expectAt(90, 'pressed on the left');
+  await to(1, 1);
+  await handle.expectAt(45, 'dragged to the upper left');
+  await to(-1, 0);
+  await handle.expectAt(-90, 'dragged to the right');
+  await mouse.up();
+  await to(0, 1);
+  await handle.expectAt(-90, 'let go');
+}
+
+/** The ends of a slider are half a turn either way, whatever the field says. */
+async function turnByField(handle: Handle): Promise<void> {
+  for (const [text, angle] of [
+    ['270 deg', -90],
+    ['-200°', 160],
+    ['1 turn', 0],
+  ] as const) {
+    await handle.calculator.give({ [handle.given]: text });
+    expect({ text, angle: await handle.told() }).toEqual({ text, angle });
+  }
+}
 
 class Handle {
   readonly page: Page;
@@ -150,9 +153,13 @@ class Handle {
     this.given = given;
   }
 
+  get slider(): Locator {
+    return this.page.getByRole('slider');
+  }
+
   /** The angle a screen reader is told; it follows the drawing, which is fetched after the page wakes. */
   async told(): Promise<number> {
-    return Number(await this.page.getByRole('slider').getAttribute('aria-valuenow'));
+    return Number(await this.slider.getAttribute('aria-valuenow'));
   }
 
   async expectAt(angle: number, after: string): Promise<void> {

@@ -2,8 +2,8 @@ import { readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import type * as Axe from 'axe-core';
 import type { Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { desk, open, phone, useBrowser, type Visit } from './browser.ts';
+import { describe, expect, test } from 'vitest';
+import { desk, phone, useBrowser, useVisit } from './browser.ts';
 import { pages } from './built.ts';
 import { layOut, layoutFaults, unfold } from './layout.ts';
 
@@ -44,16 +44,11 @@ const paperColour = (page: Page): Promise<string> =>
   page.evaluate(() => getComputedStyle(document.documentElement).backgroundColor);
 
 describe.each(pages)('%s', (path) => {
-  let visit: Visit;
-  let page: Page;
-  beforeAll(async () => {
-    visit = await open(browser(), path, { viewport: phone, colorScheme: 'light' });
-    page = visit.page;
-    await page.evaluate(layOut);
-  });
-  afterAll(() => page.context().close());
+  const visit = useVisit(browser, path, { viewport: phone, colorScheme: 'light' });
 
   test('fits a phone, folded and unfolded, light and dark', async () => {
+    const { page } = visit();
+    await page.evaluate(layOut);
     expect(await faults(page)).toEqual([]);
     await page.evaluate(unfold);
     expect(await faults(page)).toEqual([]);
@@ -62,6 +57,7 @@ describe.each(pages)('%s', (path) => {
   });
 
   test('fits a wide window, dark and light', async () => {
+    const { page } = visit();
     await page.setViewportSize(desk);
     expect(await faults(page)).toEqual([]);
     const dark = await paperColour(page);
@@ -71,12 +67,14 @@ describe.each(pages)('%s', (path) => {
   });
 
   test('fits on paper', async () => {
+    const { page } = visit();
     await page.emulateMedia({ media: 'print' });
     await page.setViewportSize(paper);
     expect(await faults(page, true)).toEqual([]);
   });
 
   test('has no fault that axe finds, in light colours and in dark', async () => {
+    const { page } = visit();
     await page.emulateMedia({ media: 'screen', colorScheme: 'light' });
     await page.setViewportSize(phone);
     await thinOutFormulas(page);
@@ -87,7 +85,7 @@ describe.each(pages)('%s', (path) => {
   });
 
   test('loads without an error, a warning, a failed request or one to another host', () => {
-    expect(visit.requests).toContain(path);
-    expect(visit.complaints).toEqual([]);
+    expect(visit().requests).toContain(path);
+    expect(visit().complaints).toEqual([]);
   });
 });

@@ -33,9 +33,7 @@ describe.each(catalogue)('$id', ({ id, given }) => {
     visiting(calculatorPage(id), async ({ page, requests }) => {
       const first = await plot(page);
       expect(Math.max(...(await lines(page)))).toBeGreaterThan(30);
-      await page.waitForTimeout(500);
       expect(fetched(requests)).toEqual([]);
-
       const of = page.getByRole('combobox', { name: 'Result to plot' });
       await of.selectOption({ index: 1 });
       await expect.poll(() => plot(page), { timeout: 10_000 }).not.toBe(first);
@@ -77,8 +75,10 @@ test('an input redraws it; one that cannot be used does not', () =>
     const calculator = new CalculatorOnPage(page);
     const first = await plot(page);
     const shown = await calculator.shown();
+    await page.waitForTimeout(600);
+    expect(fetched(requests)).toEqual([]);
     expectRefused(await calculator.give({ v: 'abc' }), shown);
-    await page.waitForTimeout(500);
+    await page.waitForTimeout(600);
     expect(fetched(requests)).toEqual([]);
     expect(await plot(page)).toBe(first);
     await calculator.give({ v: '1 m/s' });

@@ -76,6 +76,15 @@ const isOpen = (calculator: Calculator, found: BoundedValues, rounding: Rounding
   calculator.steps.some(({ name }) => boundsOf(found[name] ?? []).some(({ e }) => !(e < Infinity))) ||
   calculator.requires.some(({ holds }) => boundsOf(rounding.formula(holds, found)).some(({ e }) => e > 0));
 
+/** Among inputs as a workbench has them answers are right, and seldom loose or open, so that the comparison means something. */
+export function expectSharp(tally: Tally, most: { readonly loose: number; readonly open: number }): void {
+  expect(tally.wrong).toEqual([]);
+  expect(tally.compared).toBeGreaterThan(20);
+  console.log(tally);
+  expect(tally.loose).toBeLessThanOrEqual(most.loose * tally.compared);
+  expect(tally.open).toBeLessThanOrEqual(most.open * tally.compared);
+}
+
 /** What differs at points where terms cancel but for rounding: there answers must be ours, whatever a bound allows. */
 export function tipped(
   calculator: Calculator,

@@ -46,11 +46,13 @@ function drawPoint({ given }: Calculator, draw: Draw): fc.Arbitrary<Point> {
   );
 }
 
-/** Random inputs within the ranges: two of three near the usual ones, the others anywhere. */
-export const randomPoints = (calculator: Calculator, count: number): Point[] => [
-  ...fc.sample(drawPoint(calculator, near), Math.ceil((count * 2) / 3)),
-  ...fc.sample(drawPoint(calculator, wide), Math.floor(count / 3)),
-];
+/** Random inputs as a workbench has them. */
+export const nearPoints = (calculator: Calculator, count: number): Point[] =>
+  fc.sample(drawPoint(calculator, near), count);
+
+/** Random inputs anywhere in the ranges, which are wide. */
+export const widePoints = (calculator: Calculator, count: number): Point[] =>
+  fc.sample(drawPoint(calculator, wide), count);
 
 /** The usual inputs, those of the limits, and others where terms cancel. */
 export const specialPoints = (calculator: Calculator, count: number): Point[] => [
