@@ -77,6 +77,13 @@ export const poleContact = defineCalculator({
       formula: 'r + proud - r * cos(beta)',
     },
     {
+      name: 'over',
+      means: 'how far the pile reaches above that edge (negative: it clears)',
+      quantity: 'length',
+      unit: 'mm',
+      formula: 'pile - clear',
+    },
+    {
       name: 'some',
       means: 'chance that some wheel of the robot stands on a pole roller',
       quantity: 'ratio',
@@ -100,7 +107,7 @@ export const poleContact = defineCalculator({
   ],
   cautions: [
     {
-      when: 'pile > clear',
+      when: 'over > 0',
       says: 'The pile of {pile} is higher than the clearance of {clear}, so it brushes the shell’s edge and drags when the wheel stands on a pole.',
     },
     {

@@ -6,7 +6,7 @@ export const straightness = defineCalculator({
   id: 'straightness',
   edition: 1,
   module: 'wheel-kinematics',
-  title: 'Why it does not drive straight',
+  title: 'Drift off a straight line',
   question:
     'One wheel rolls a little faster than it should: how far does the robot stray, and which wheel matters most?',
   given: [e_w, alpha, R, theta, s],

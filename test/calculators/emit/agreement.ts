@@ -80,7 +80,6 @@ const isOpen = (calculator: Calculator, found: BoundedValues, rounding: Rounding
 export function expectSharp(tally: Tally, most: { readonly loose: number; readonly open: number }): void {
   expect(tally.wrong).toEqual([]);
   expect(tally.compared).toBeGreaterThan(20);
-  console.log(tally);
   expect(tally.loose).toBeLessThanOrEqual(most.loose * tally.compared);
   expect(tally.open).toBeLessThanOrEqual(most.open * tally.compared);
 }

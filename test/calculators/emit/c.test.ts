@@ -10,9 +10,12 @@ import { inFloat, Rounding } from './rounding.ts';
 import { dust, dustPoints, smallCalculators } from './small-calculators.ts';
 import { Scratch, toolOf } from './tools.ts';
 
-/** Two digits must be left; a difference of nearly equal numbers, such as the drop of a wheel over a gap, may have less. */
+/**
+ * Two digits must be left. A difference of nearly equal numbers, such as the drop of a wheel over a narrow gap, may have less,
+ * and so may what hangs on a comparison of equals.
+ */
 const measure: Measure = { rounding: new Rounding(inFloat), wanted: 0.01, enough: 0 };
-const most = { loose: 0.5, open: 0.02 };
+const most = { loose: 0.2, open: 0.02 };
 
 const asFloat = (value: Value): Value => (typeof value === 'number' ? Math.fround(value) : value.map(Math.fround));
 const asFloats = (point: Values): Point =>

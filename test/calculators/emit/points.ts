@@ -16,10 +16,12 @@ const wide = (given: Given): fc.Arbitrary<number> =>
     given.least > 0 ? given.least * (given.most / given.least) ** t : given.least + (given.most - given.least) * t,
   );
 
-/** From a quarter to four times the usual value, of either sign; a usual 0 stands for a hundredth of the range. */
+/** From a quarter to four times the usual value, of either sign where it may be negative; a usual 0 stands for a hundredth of the range. */
 const near = (given: Given, usual: number): fc.Arbitrary<number> => {
   const size = Math.abs(usual) || (given.most - given.least) / 100;
-  return fc.tuple(fraction, fc.boolean()).map(([t, minus]) => size * 4 ** (2 * t - 1) * (minus ? -1 : 1));
+  return fc
+    .tuple(fraction, fc.boolean())
+    .map(([t, minus]) => size * 4 ** (2 * t - 1) * (minus && given.least < 0 ? -1 : 1));
 };
 
 /** Values at which terms cancel and comparisons tip. */

@@ -221,4 +221,4 @@ export const dustPoints: readonly Values[] = [3, 4, 6, 8].flatMap((n) =>
   Array.from({ length: 17 }, (_, k): Values => ({ n, turned: ((k - 8) * Math.PI) / 4, duty: (k % 10) / 10 })),
 );
 
-export const smallCalculators: readonly Calculator[] = [root, noRoot, table, everything, dust];
+export const smallCalculators: readonly Calculator[] = [root, noRoot, table, everything];
