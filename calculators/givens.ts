@@ -98,3 +98,40 @@ export const proud = given('proud', 'how far the pole roller stands proud of the
   '50 mm',
 ]);
 export const pile = given('pile', 'height of the pile of a carpet', 'length', '4 mm', ['0 mm', '100 mm']);
+
+export const m = given('m', 'mass of the robot with its load', 'mass', '9 kg', ['1 g', '10000 kg']);
+export const g = given('g', 'acceleration of free fall', 'acceleration', '9.80665 m/s^2', ['0.1 m/s^2', '30 m/s^2']);
+export const acc = given('acc', 'acceleration', 'acceleration', '0.8 m/s^2', ['0 m/s^2', '100 m/s^2']);
+export const slope = given('slope', 'slope of the ground', 'angle', '4 deg', ['0 deg', '60 deg']);
+export const up = given('up', 'heading that points uphill', 'angle', '90 deg', ['-360 deg', '360 deg']);
+export const C_rr = given('C_rr', 'rolling resistance, as a share of the weight', 'ratio', '0.03', ['0', '1']);
+export const mu = given('mu', 'coefficient of friction', 'ratio', '0.6', ['0.01', '3']);
+export const x = given('x', 'centre of mass ahead of the middle', 'length', '0 mm', ['-10 m', '10 m']);
+export const y = given('y', 'centre of mass to the left of the middle', 'length', '0 mm', ['-10 m', '10 m']);
+export const z = given('z', 'height of the centre of mass', 'length', '120 mm', ['0 mm', '10 m']);
+export const T_w = given('T_w', 'stall torque at the wheel', 'torque', '2.6 N m', ['0.001 N m', '10000 N m']);
+export const omega_w = given('omega_w', 'no-load speed of the wheel', 'angular velocity', '180 rpm', [
+  '0.1 rpm',
+  '100000 rpm',
+]);
+export const V_rated = given('V_rated', 'rated voltage of the motor', 'voltage', '12 V', ['0.1 V', '1000 V']);
+export const V = given('V', 'voltage at the motor', 'voltage', '11.1 V', ['0 V', '1000 V']);
+export const omega_0 = given('omega_0', 'no-load speed at rated voltage', 'angular velocity', '360 rpm', [
+  '0.1 rpm',
+  '1000000 rpm',
+]);
+export const I_0 = given('I_0', 'no-load current', 'current', '0.25 A', ['0 A', '1000 A']);
+export const T_s = given('T_s', 'stall torque at rated voltage', 'torque', '1.4 N m', ['0.00001 N m', '10000 N m']);
+export const I_s = given('I_s', 'stall current at rated voltage', 'current', '5.5 A', ['0.001 A', '10000 A']);
+export const I_m = given('I_m', 'motor current', 'current', '1.5 A', ['0 A', '10000 A']);
+export const ratio_b = given('ratio_b', 'further reduction, motor shaft turns for each wheel turn', 'ratio', '2', [
+  '0.01',
+  '1000',
+]);
+export const eta = given('eta', 'efficiency of the further reduction', 'ratio', '95 %', ['1 %', '100 %']);
+export const T = given('T', 'torque on the shaft', 'torque', '0.9 N m', ['0 N m', '10000 N m']);
+export const d = given('d', 'diameter of the shaft', 'length', '8 mm', ['0.1 mm', '1 m']);
+export const p = given('p', 'pitch of the belt, tooth to tooth', 'length', '5 mm', ['0.1 mm', '100 mm']);
+export const z1 = given('z1', 'teeth of pulley 1, the driving one', 'count', '18', ['4', '1000'], { whole: true });
+export const z2 = given('z2', 'teeth of pulley 2', 'count', '36', ['4', '1000'], { whole: true });
+export const C = given('C', 'distance between the two shafts', 'length', '140 mm', ['1 mm', '100 m']);

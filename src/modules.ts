@@ -23,4 +23,14 @@ export const modules: readonly Module[] = [
       'wheel-kinematics/ball-shaped-wheels',
     ],
   },
+  {
+    id: 'motors',
+    title: 'Motors and gearing',
+    lessons: [],
+  },
+  {
+    id: 'belt-drives',
+    title: 'Belt drives',
+    lessons: [],
+  },
 ];

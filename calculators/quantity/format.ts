@@ -41,10 +41,12 @@ export function readNumber(printed: string): number {
 export function formatUnit(symbol: string): string {
   if (symbol === '') return '';
   if (symbol === 'deg') return '°';
+  if (symbol === 'degC') return ' °C';
   const pretty = symbol
     .replace(/^deg\//, '°/')
     .replace(/\^2/g, '²')
     .replace(/\^3/g, '³')
+    .replace(/\^4/g, '⁴')
     .replace(/ /g, '·')
     .replace(/ohm/, 'Ω')
     .replace(/^um$/, 'µm')

@@ -121,12 +121,36 @@ export const quantities = [
       unit('turn/s', turn, 'rev/s', 'rps'),
     ],
   },
+  {
+    name: 'angular acceleration',
+    phrase: 'a change of turning speed',
+    dimension: [0, 0, -2, 0, 0],
+    units: [unit('rad/s^2', 1), unit('deg/s^2', degree, '°/s^2')],
+  },
   { name: 'frequency', phrase: 'a frequency', dimension: perSecond, units: [unit('Hz', 1), unit('kHz', 1e3)] },
   {
     name: 'mass',
     phrase: 'a mass',
     dimension: [1, 0, 0, 0, 0],
     units: [unit('kg', 1), unit('g', 1e-3), unit('lb', pound, 'lbs'), unit('oz', ounce)],
+  },
+  {
+    name: 'linear density',
+    phrase: 'a mass for each length',
+    dimension: [1, -1, 0, 0, 0],
+    units: [unit('kg/m', 1), unit('g/m', 1e-3), unit('lb/ft', pound / foot)],
+  },
+  {
+    name: 'moment of inertia',
+    phrase: 'a moment of inertia',
+    dimension: [1, 2, 0, 0, 0],
+    units: [
+      unit('kg m^2', 1),
+      unit('kg cm^2', 1e-4),
+      unit('g cm^2', 1e-7),
+      unit('lb ft^2', pound * foot ** 2),
+      unit('lb in^2', pound * inch ** 2),
+    ],
   },
   {
     name: 'force',
@@ -180,6 +204,24 @@ export const quantities = [
       unit('psi', (pound * standardGravity) / inch ** 2),
     ],
   },
+  {
+    name: 'second moment of area',
+    phrase: 'a second moment of area',
+    dimension: [0, 4, 0, 0, 0],
+    units: [unit('m^4', 1), unit('mm^4', 1e-12), unit('in^4', inch ** 4)],
+  },
+  {
+    name: 'section modulus',
+    phrase: 'a section modulus',
+    dimension: [0, 3, 0, 0, 0],
+    units: [unit('m^3', 1), unit('mm^3', 1e-9), unit('in^3', inch ** 3)],
+  },
+  {
+    name: 'stiffness',
+    phrase: 'a stiffness',
+    dimension: [1, 0, -2, 0, 0],
+    units: [unit('N/m', 1), unit('N/mm', 1e3), unit('lbf/in', (pound * standardGravity) / inch)],
+  },
   { name: 'current', phrase: 'a current', dimension: [0, 0, 0, 1, 0], units: [unit('A', 1), unit('mA', 1e-3)] },
   { name: 'voltage', phrase: 'a voltage', dimension: [1, 2, -3, -1, 0], units: [unit('V', 1), unit('mV', 1e-3)] },
   {
@@ -187,6 +229,36 @@ export const quantities = [
     phrase: 'a resistance',
     dimension: [1, 2, -3, -2, 0],
     units: [unit('ohm', 1, 'Ω', 'Ω', 'ohms'), unit('mohm', 1e-3, 'mΩ', 'mΩ')],
+  },
+  {
+    name: 'motor constant',
+    phrase: 'a torque for each ampere',
+    dimension: [1, 2, -2, -1, 0],
+    units: [unit('N m/A', 1, 'V s/rad', 'V s'), unit('mN m/A', 1e-3)],
+  },
+  {
+    name: 'Celsius temperature',
+    phrase: 'a temperature',
+    dimension: [0, 0, 0, 0, 1],
+    units: [unit('degC', 1, '°C', 'C', 'celsius')],
+  },
+  {
+    name: 'temperature difference',
+    phrase: 'a difference of temperature',
+    dimension: [0, 0, 0, 0, 1],
+    units: [unit('K', 1, 'kelvin', 'degC', '°C')],
+  },
+  {
+    name: 'temperature coefficient',
+    phrase: 'a change for each kelvin',
+    dimension: [0, 0, 0, 0, -1],
+    units: [unit('1/K', 1, '1/degC'), unit('%/K', 0.01), unit('ppm/K', 1e-6)],
+  },
+  {
+    name: 'thermal resistance',
+    phrase: 'a thermal resistance',
+    dimension: [-1, -2, 3, 0, 1],
+    units: [unit('K/W', 1, '°C/W', 'degC/W', 'C/W')],
   },
 ] as const satisfies readonly Quantity[];
 

@@ -14,8 +14,10 @@ function queryOf(id: string, texts: Readonly<Record<string, string>>): string {
   return toQuery(calculator, inputs.entries);
 }
 
-describe.each(catalogue)('$id', ({ id }) => {
-  test('its address follows the inputs and opens the same working elsewhere', async () => {
+// These wait more than they work, so several run at a time.
+test.concurrent.for(catalogue)(
+  '$id: its address follows the inputs and opens the same working elsewhere',
+  async ({ id }, { expect }) => {
     let link = '';
     let figure = '';
     const texts = otherInputs(id);
@@ -39,8 +41,8 @@ describe.each(catalogue)('$id', ({ id }) => {
         expect(await elsewhere.locator('[data-link-problems]').innerText()).toBe('');
       });
     });
-  });
-});
+  },
+);
 
 const id = 'wheel-speeds';
 const broken = {

@@ -15,73 +15,111 @@ export interface Visit {
   readonly requests: string[];
 }
 
+/** A browser tab that serves one visit after another: to start a new one takes longer than most tests. */
+interface Tab {
+  readonly page: Page;
+  readonly kind: string;
+  visit: Visit | undefined;
+}
+
+const newVisit = (page: Page): Visit => ({ page, complaints: [], requests: [] });
+
+/** One browser for a test file. */
+export class Visits {
+  #browser: Browser | undefined;
+  readonly #tabs: Tab[] = [];
+
+  async start(): Promise<void> {
+    this.#browser = await chromium.launch(launchOptions());
+  }
+
+  async end(): Promise<void> {
+    await this.#browser?.close();
+  }
+
+  async open(path: string, options: BrowserContextOptions = {}): Promise<Visit> {
+    const kind = JSON.stringify(options);
+    const free = this.#tabs.find((one) => one.kind === kind && !one.visit);
+    const visit = free ? (free.visit = newVisit(free.page)) : await this.#openTab(kind, options);
+    const { page } = visit;
+    await page.setViewportSize(options.viewport ?? desk);
+    await page.emulateMedia({ media: 'screen', colorScheme: options.colorScheme ?? 'light' });
+    await page.goto(new URL(path, address).href);
+    if (options.javaScriptEnabled !== false) await awake(page);
+    return visit;
+  }
+
+  async #openTab(kind: string, options: BrowserContextOptions): Promise<Visit> {
+    if (!this.#browser) throw new Error('The browser has not started.');
+    const context = await this.#browser.newContext(options);
+    context.setDefaultTimeout(15_000);
+    const page = await context.newPage();
+    const visit = newVisit(page);
+    const tab: Tab = { page, kind, visit };
+    listen(tab);
+    this.#tabs.push(tab);
+    return visit;
+  }
+
+  /** Leaves the page, so that nothing of it is left for the next visit. */
+  async close({ page }: Visit): Promise<void> {
+    await page.goto('about:blank');
+    for (const tab of this.#tabs) if (tab.page === page) tab.visit = undefined;
+  }
+}
+
+export function useBrowser(): Visits {
+  const visits = new Visits();
+  beforeAll(() => visits.start());
+  afterAll(() => visits.end());
+  return visits;
+}
+
 type Look = (visit: Visit) => Promise<void>;
 type Visiting = (path: string, look: Look, options?: BrowserContextOptions) => Promise<void>;
 
-/** One browser for a test file. */
-export function useBrowser(): () => Browser {
-  let browser: Browser | undefined;
-  beforeAll(async () => {
-    browser = await chromium.launch(launchOptions());
-  });
-  afterAll(() => browser?.close());
-  return () => {
-    if (!browser) throw new Error('The browser has not started.');
-    return browser;
-  };
-}
-
-/** Looks at a page in a browser context of its own; complaints fail the test. */
+/** Looks at a page; complaints fail the test. */
 export function useVisits(): Visiting {
-  const browser = useBrowser();
+  const visits = useBrowser();
   return async (path, look, options) => {
-    const visit = await open(browser(), path, options);
+    const visit = await visits.open(path, options);
     try {
       await look(visit);
       expect(visit.complaints).toEqual([]);
     } finally {
-      await visit.page.context().close();
+      await visits.close(visit);
     }
   };
 }
 
 /** One visit for all tests of a describe block; the last of them looks at its complaints. */
-export function useVisit(browser: () => Browser, path: string, options?: BrowserContextOptions): () => Visit {
+export function useVisit(visits: Visits, path: string, options?: BrowserContextOptions): () => Visit {
   let visit: Visit | undefined;
   beforeAll(async () => {
-    visit = await open(browser(), path, options);
+    visit = await visits.open(path, options);
   });
-  afterAll(() => visit?.page.context().close());
+  afterAll(() => visit && visits.close(visit));
   return () => {
     if (!visit) throw new Error(`There is no visit to ${path}.`);
     return visit;
   };
 }
 
-async function open(browser: Browser, path: string, options: BrowserContextOptions = {}): Promise<Visit> {
-  const context = await browser.newContext({ viewport: desk, ...options });
-  context.setDefaultTimeout(15_000);
-  const page = await context.newPage();
-  const visit: Visit = { page, complaints: [], requests: [] };
-  listen(visit);
-  await page.goto(new URL(path, address).href);
-  if (options.javaScriptEnabled !== false) await awake(page);
-  return visit;
-}
-
-function listen({ page, complaints, requests }: Visit): void {
-  page.on('console', (message) => {
-    if (['error', 'warning'].includes(message.type())) complaints.push(`${message.type()}: ${message.text()}`);
+function listen(tab: Tab): void {
+  const complain = (what: string): void => void tab.visit?.complaints.push(what);
+  tab.page.on('console', (message) => {
+    if (['error', 'warning'].includes(message.type())) complain(`${message.type()}: ${message.text()}`);
   });
-  page.on('pageerror', (error) => complaints.push(`uncaught: ${error.message}`));
-  page.on('requestfailed', (request) => complaints.push(`failed: ${request.url()}`));
-  page.on('response', (response) => {
-    if (response.status() >= 400) complaints.push(`${response.status()}: ${response.url()}`);
+  tab.page.on('pageerror', (error) => complain(`uncaught: ${error.message}`));
+  tab.page.on('requestfailed', (request) => complain(`failed: ${request.url()}`));
+  tab.page.on('response', (response) => {
+    if (response.status() >= 400) complain(`${response.status()}: ${response.url()}`);
   });
-  page.on('request', (request) => {
+  tab.page.on('request', (request) => {
     const url = new URL(request.url());
-    requests.push(url.pathname);
-    if (url.origin !== new URL(address).origin) complaints.push(`request to another host: ${request.url()}`);
+    if (url.protocol === 'about:') return;
+    tab.visit?.requests.push(url.pathname);
+    if (url.origin !== new URL(address).origin) complain(`request to another host: ${request.url()}`);
   });
 }
 

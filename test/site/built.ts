@@ -26,15 +26,21 @@ export function fileAt(pathname: string): string | undefined {
   return existsSync(file) ? file : undefined;
 }
 
+const textOf = (page: string): string => readFileSync(fileAt(page) ?? '', 'utf8');
+
 const documents = new Map<string, Document>();
 
 /** A page as the server wrote it. */
 export function documentOf(page: string): Document {
-  const known = documents.get(page) ?? parseHTML(readFileSync(fileAt(page) ?? '', 'utf8')).document;
+  const known = documents.get(page) ?? parseHTML(textOf(page)).document;
   documents.set(page, known);
   return known;
 }
 
-/** The pages with an element that the selector finds. */
-export const pagesWith = (selector: string): string[] =>
-  pages.filter((page) => documentOf(page).querySelector(selector) !== null);
+/** The pages with a piece of HTML in them. */
+export const pagesWith = (html: string): string[] => pages.filter((page) => textOf(page).includes(html));
+
+/** One page of each kind, by the first part of its address. */
+export const onePageOfEachKind: readonly string[] = [
+  ...new Map(pages.map((page) => [page.split('/')[1], page])).values(),
+];

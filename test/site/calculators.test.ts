@@ -16,7 +16,7 @@ import {
 import type { Shown } from './shown.ts';
 import { otherTexts } from './texts.ts';
 
-const browser = useBrowser();
+const visits = useBrowser();
 
 const nonsense = ['abc', '', '1e999', '--5', '<script>alert(1)</script>', 'x'.repeat(3000)];
 const mostlyNonsense = ['-3', '5 kg', '1,234', '1e300', '1/0'];
@@ -24,7 +24,7 @@ const mostlyNonsense = ['-3', '5 kg', '1,234', '1e300', '1/0'];
 const shortList = ['abc', '', '-3', '5 kg'];
 
 describe.each(catalogue)('$id', ({ id, given, results, limits }) => {
-  const visit = useVisit(browser, calculatorPage(id));
+  const visit = useVisit(visits, calculatorPage(id));
   const onPage = (): CalculatorOnPage => new CalculatorOnPage(visit().page);
   const usual = Object.fromEntries(given.map((one) => [one.name, givenText(one, one.usual)]));
   const typed = given.filter((one) => !one.options);

@@ -83,6 +83,11 @@ describe.each(pages)('%s', (page) => {
     expect(all(page, 'a:not([href])')).toEqual([]);
   });
 
+  test('has a script only where something answers', () => {
+    const answers = all(page, 'crab-calculator, crab-question').length > 0;
+    expect(all(page, 'script').length > 0).toBe(answers);
+  });
+
   test('loads only files of the site', () => {
     const files = [
       ...all(page, '[src]').map((element) => element.getAttribute('src') ?? ''),

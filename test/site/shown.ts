@@ -72,6 +72,7 @@ export function fillAndRead(root: Element, given: Readonly<Record<string, string
   for (const [name, text] of Object.entries(given)) {
     const [field] = all<HTMLInputElement | HTMLSelectElement>(`[name="${name}"]`);
     if (!field || field.disabled) throw new Error(`no field to fill: ${name}`);
+    if (field.value === text) continue;
     field.value = text;
     field.dispatchEvent(new Event('input', { bubbles: true }));
   }

@@ -5,7 +5,7 @@ import { CalculatorOnPage, calculatorPage, expectRefused, expectWhole, expectWor
 import { layOut, layoutFaults } from './layout.ts';
 
 const visiting = useVisits();
-const lessons = pagesWith('crab-calculator.embedded');
+const lessons = pagesWith('class="calculator embedded"');
 
 test('typing key by key: what stands there at each moment is answered', () =>
   visiting(calculatorPage('wheel-speeds'), async ({ page }) => {

@@ -14,6 +14,18 @@ const spelling: Readonly<Record<string, string>> = {
   'lbf in': 'lbf*in',
   'lbf ft': 'lbf*ft',
   'W h': 'Wh',
+  'lb ft^2': 'lb*ft^2',
+  'lb in^2': 'lb*in^2',
+  'kg m^2': 'kg*m^2',
+  'kg cm^2': 'kg*cm^2',
+  'g cm^2': 'g*cm^2',
+  'N m/A': 'N*m/A',
+  'mN m/A': 'mN*m/A',
+  K: 'degK',
+  '1/K': '1/degK',
+  '%/K': '%/degK',
+  'ppm/K': 'ppm/degK',
+  'K/W': 'degK/W',
 };
 
 /** Units whose factor the reference library has rounded, and the unit of its last digit, in SI. */
@@ -23,6 +35,7 @@ const roundedThere: Readonly<Record<string, number>> = {
   'lbf in': 1e-6 * 0.0254,
   'lbf ft': 1e-6 * 0.3048,
   psi: 0.01,
+  'lbf/in': 1e-6 / 0.0254,
 };
 
 /**
