@@ -6,6 +6,8 @@ export default defineConfig({
   test: {
     // Vitest picks a terser reporter by itself in some environments: one report everywhere.
     reporters: ['default'],
+    // The usual leaves one core idle, and the tests in a browser wait more than they work.
+    maxWorkers: '100%',
     projects: [
       {
         test: {
