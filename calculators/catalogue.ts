@@ -1,4 +1,7 @@
 import type { Calculator } from './calculator.ts';
+import { beltGrip } from './belt-drives/belt-grip.ts';
+import { beltNote } from './belt-drives/belt-note.ts';
+import { beltTension } from './belt-drives/belt-tension.ts';
 import { angledRollers } from './wheel-kinematics/angled-rollers.ts';
 import { deadReckoning } from './wheel-kinematics/dead-reckoning.ts';
 import { mixAndLimit } from './wheel-kinematics/mix-and-limit.ts';
@@ -24,6 +27,9 @@ export const catalogue: readonly Calculator[] = [
   angledRollers,
   wheelGap,
   poleContact,
+  beltTension,
+  beltNote,
+  beltGrip,
 ];
 
 const byId = new Map(catalogue.map((calculator) => [calculator.id, calculator]));

@@ -280,13 +280,18 @@ const plain = (text: string): string =>
     .replace(/[²³]/g, (digit) => (digit === '²' ? '2' : '3'))
     .replace(/−/g, '-');
 
+/** A first m or M that tells milli from mega: `MW` is never taken for `mW`. */
+const prefixTells = /^m(?=W|V|A|N|Pa|ohm|Ω)/i;
+
 /** The unit a reader typed, by any spelling, case ignored where that leaves one unit; `undefined` when there is none. */
 export function findUnit(quantity: Quantity, typed: string): Unit | undefined {
   const spellings = (one: Unit): string[] => [one.symbol, ...(one.also ?? [])].map(plain);
   const wanted = plain(typed);
   const exact = quantity.units.find((one) => spellings(one).includes(wanted));
   if (exact) return exact;
-  const loose = quantity.units.filter((one) => spellings(one).some((s) => s.toLowerCase() === wanted.toLowerCase()));
+  const alike = (spelling: string): boolean =>
+    spelling.toLowerCase() === wanted.toLowerCase() && (!prefixTells.test(spelling) || spelling[0] === wanted[0]);
+  const loose = quantity.units.filter((one) => spellings(one).some(alike));
   return loose.length === 1 ? loose[0] : undefined;
 }
 

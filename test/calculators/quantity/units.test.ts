@@ -1,6 +1,6 @@
 import reference from 'js-quantities';
 import { describe, expect, test } from 'vitest';
-import { quantities, quantityOf, unitOf, type QuantityName } from '../../../calculators/quantity/units.ts';
+import { findUnit, quantities, quantityOf, unitOf, type QuantityName } from '../../../calculators/quantity/units.ts';
 
 /** How the reference library spells our units, where it spells them differently. */
 const spelling: Readonly<Record<string, string>> = {
@@ -131,5 +131,31 @@ describe('factors beside those printed in NIST SP 811', () => {
     const decimals = factor.split('.')[1]?.length ?? 0;
     const tolerance = exact.has(symbol) ? hair * ours : 0.5 * 10 ** -decimals;
     expect(Math.abs(ours - Number(factor))).toBeLessThanOrEqual(tolerance);
+  });
+});
+
+describe('units typed in another case', () => {
+  const found = (quantity: QuantityName, typed: string) => findUnit(quantityOf(quantity), typed)?.symbol;
+
+  test.each([
+    ['length', 'MM', 'mm'],
+    ['angular velocity', 'RPM', 'rpm'],
+    ['torque', 'nm', 'N m'],
+    ['pressure', 'Mpa', 'MPa'],
+    ['velocity', 'MPH', 'mph'],
+    ['time', 'MIN', 'min'],
+  ] as const)('%s: “%s” is %s', (quantity, typed, symbol) => {
+    expect(found(quantity, typed)).toBe(symbol);
+  });
+
+  test.each([
+    ['power', 'MW'],
+    ['voltage', 'MV'],
+    ['current', 'MA'],
+    ['resistance', 'Mohm'],
+    ['torque', 'MN m'],
+    ['pressure', 'mPa'],
+  ] as const)('%s: “%s” is never taken for a thousand million times as much or as little', (quantity, typed) => {
+    expect(found(quantity, typed)).toBeUndefined();
   });
 });
