@@ -26,6 +26,8 @@ const operators: Record<Operator, (a: number, b: number) => number> = {
 };
 
 type Scalar = (...args: number[]) => number;
+const negative = (x: number): number => -x;
+const sumOfTerms: Scalar = (...args) => sumOf(args);
 const at0 = (args: number[]): number => args[0] ?? NaN;
 const at1 = (args: number[]): number => args[1] ?? NaN;
 const one =
@@ -81,16 +83,16 @@ export function evaluate(tree: Tree, values: Values, angles: AngleUnit = 'rad'):
       case 'name':
         return valueOf(node.name, values);
       case 'negate':
-        return broadcast((x) => -x, [walk(node.of)]);
+        return broadcast(negative, [walk(node.of)]);
       case 'operate':
         return isSum(node)
-          ? broadcast((...terms) => sumOf(terms), termsOf(node).map(signed))
+          ? broadcast(sumOfTerms, knownTerms(node).map(signed))
           : broadcast(operators[node.op], [walk(node.left), walk(node.right)]);
       case 'call':
         return call(node.name, node.args.map(walk), angles);
     }
   };
-  const signed = ({ tree: term, minus }: Term): Value => (minus ? walk({ kind: 'negate', of: term }) : walk(term));
+  const signed = ({ tree: term, minus }: Term): Value => (minus ? broadcast(negative, [walk(term)]) : walk(term));
   return walk(tree);
 }
 
@@ -106,6 +108,15 @@ export function termsOf(tree: Tree, minus = false): readonly Term[] {
   if (tree.kind === 'negate' && isSum(tree.of)) return termsOf(tree.of, !minus);
   if (tree.kind !== 'operate' || !isSum(tree)) return [{ tree, minus }];
   return [...termsOf(tree.left, minus), ...termsOf(tree.right, minus !== (tree.op === '-'))];
+}
+
+const terms = new WeakMap<Tree, readonly Term[]>();
+
+/** The terms of a sum, found once. */
+function knownTerms(sum: Tree): readonly Term[] {
+  const known = terms.get(sum) ?? termsOf(sum);
+  terms.set(sum, known);
+  return known;
 }
 
 /** As `evaluate`, for a formula that must give one number. */
@@ -134,9 +145,21 @@ function call(name: FunctionName, args: readonly Value[], angles: AngleUnit): Va
 }
 
 function broadcast(f: Scalar, args: readonly Value[]): Value {
-  const lengths = new Set(args.flatMap((arg) => (typeof arg === 'number' ? [] : [arg.length])));
-  if (lengths.size === 0) return f(...(args as number[]));
-  if (lengths.size > 1) throw new Error(`invalid lists: lengths ${[...lengths].join(' and ')} differ`);
-  const [length = 0] = lengths;
-  return Array.from({ length }, (_, i) => f(...args.map((arg) => (typeof arg === 'number' ? arg : (arg[i] ?? NaN)))));
+  const length = commonLength(args);
+  if (length === undefined) return f(...(args as number[]));
+  const results: number[] = [];
+  for (let i = 0; i < length; i++)
+    results.push(f(...args.map((arg) => (typeof arg === 'number' ? arg : (arg[i] ?? NaN)))));
+  return results;
+}
+
+/** How long the lists among the arguments are; undefined when all are numbers. */
+function commonLength(args: readonly Value[]): number | undefined {
+  let length: number | undefined;
+  for (const arg of args) {
+    if (typeof arg === 'number' || arg.length === length) continue;
+    if (length !== undefined) throw new Error(`invalid lists: lengths ${length} and ${arg.length} differ`);
+    length = arg.length;
+  }
+  return length;
 }

@@ -1,14 +1,13 @@
 import type { Given } from '../../calculators/calculator.ts';
-import { givenText, readGiven, readInputs, type Entries } from '../../calculators/inputs.ts';
+import { givenText, readGiven, type Entries } from '../../calculators/inputs.ts';
 import { evaluate, type Values } from '../../calculators/formula/evaluate.ts';
 import { fill } from '../../calculators/fill.ts';
-import { planLines } from '../../calculators/line.ts';
 import { fromQuery, toQuery } from '../../calculators/permalink.ts';
 import { solve } from '../../calculators/solve.ts';
-import { loadDrawing, type Draw } from './drawings.ts';
+import { drawingOf, type Draw } from './drawings.ts';
 import { Fields, nudge } from './fields.ts';
-import { figureValues } from './figure-values.ts';
-import type { PageData } from './page-data.ts';
+import { lineOf, type PageData } from './page-data.ts';
+import { Picture } from './picture.ts';
 import { ResultsView } from './results.ts';
 import { setText, StepView } from './slots.ts';
 import { Turning } from './turning.ts';
@@ -27,6 +26,7 @@ class CalculatorElement extends HTMLElement {
   #steps: StepView[] = [];
   #turning: Turning | undefined;
   #draw: Draw | undefined;
+  #picture: Picture | undefined;
   #listening: AbortController | undefined;
   #last: Entries | undefined;
   #values: Values | undefined;
@@ -37,21 +37,22 @@ class CalculatorElement extends HTMLElement {
     const json = this.querySelector('script[type="application/json"]')?.textContent;
     if (!json) return;
     const data = JSON.parse(json) as PageData;
-    const { program, figure } = data;
+    const { program, figure, lines } = data;
     this.#data = data;
     this.#fields = new Fields(this, program);
     this.#results = new ResultsView(this, program);
-    const lines = planLines(program);
     this.#steps = program.steps.flatMap((step) => {
       const block = this.querySelector<HTMLElement>(`[data-step="${step.name}"]`);
-      return block ? [new StepView(block, step, lines.get(step.name))] : [];
+      return block ? [new StepView(block, step, lineOf(step, lines[step.name]))] : [];
     });
+    const frame = this.querySelector('[data-drawing]');
+    if (frame) this.#picture = new Picture(frame);
     this.#listen(data);
     this.#fields.enable();
     if (this.hasAttribute('data-address')) this.#readAddress();
     this.#update();
     if (figure) {
-      void loadDrawing[figure.name]().then((draw) => {
+      void drawingOf(program, figure).then((draw) => {
         this.#draw = draw;
         this.#showFigure();
       });
@@ -75,6 +76,8 @@ class CalculatorElement extends HTMLElement {
     this.addEventListener('input', () => this.#update(), { signal });
     this.addEventListener('change', () => this.#update(), { signal });
     this.addEventListener('keydown', (event) => this.#nudge(event), { signal });
+    for (const use of ['pointerdown', 'click'])
+      this.addEventListener(use, () => this.#showLink(), { capture: true, signal });
     this.querySelector('[data-copy]')?.addEventListener('click', () => void this.#copyAddress(), { signal });
     const handle = this.querySelector<HTMLElement>('[data-turn]');
     if (!handle || !figure?.turn) return;
@@ -99,7 +102,7 @@ class CalculatorElement extends HTMLElement {
   #update(): void {
     if (!this.#data || !this.#fields) return;
     const { program } = this.#data;
-    const inputs = readInputs(program.given, this.#fields.texts());
+    const inputs = this.#fields.read();
     if (!inputs.ok) return this.#refuse(inputs.problems);
     const { values, refusal } = solve(program, inputs.values);
     if (refusal) {
@@ -116,7 +119,6 @@ class CalculatorElement extends HTMLElement {
     for (const step of this.#steps) step.show(values);
     this.#showCautions(values);
     this.#showFigure();
-    this.#showLink();
     this.#afterwards();
   }
 
@@ -152,15 +154,15 @@ class CalculatorElement extends HTMLElement {
   }
 
   #showFigure(): void {
-    const frame = this.querySelector('[data-drawing]');
-    if (!frame || !this.#data?.figure || !this.#values || !this.#draw) return;
+    if (!this.#picture || !this.#data?.figure || !this.#values || !this.#draw) return;
     const { program, figure } = this.#data;
-    frame.innerHTML = this.#draw(figureValues(program, figure, this.#values));
+    this.#picture.show(this.#draw(this.#values));
     const caption = this.querySelector('[data-caption]');
     if (caption) setText(caption, fill(figure.caption, [...program.given, ...program.steps], this.#values));
     if (figure.turn) this.#turning?.show((Number(this.#values[figure.turn.given]) * 180) / Math.PI);
   }
 
+  /** A link says what is shown when it is used; until then it may be a moment behind. */
   #showLink(): void {
     if (!this.#data || !this.#last) return;
     const query = toQuery(this.#data.program, this.#last);
@@ -172,8 +174,9 @@ class CalculatorElement extends HTMLElement {
   /** What may follow a moment later: the address, the plot, the spoken result. */
   #afterwards(): void {
     clearTimeout(this.#later);
-    if (!this.hasAttribute('data-awake')) return;
+    if (!this.hasAttribute('data-awake')) return this.#showLink();
     this.#later = setTimeout(() => {
+      this.#showLink();
       this.#writeAddress();
       void this.#showPlot();
       this.#showCode?.();

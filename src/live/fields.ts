@@ -1,20 +1,35 @@
+import type { Given } from '../../calculators/calculator.ts';
 import type { Program } from '../../calculators/program.ts';
-import type { Problem } from '../../calculators/inputs.ts';
+import { readGiven, toValues, type Problem, type ReadInputs } from '../../calculators/inputs.ts';
+import type { Entry } from '../../calculators/quantity/parse.ts';
 import { formatNumber } from '../../calculators/quantity/format.ts';
+import { setText } from './slots.ts';
 
 type Field = HTMLInputElement | HTMLSelectElement;
 
+/** A text, and what it was read as: an entry, or the sentence that says what is wrong. */
+interface Reading {
+  readonly text: string;
+  readonly as: Entry | string;
+}
+
 /** The fields of a calculator: their texts, and the sentences beside them. */
 export class Fields {
+  readonly #givens: readonly Given[];
   readonly #fields = new Map<string, Field>();
-
+  readonly #notes = new Map<string, Element>();
+  readonly #readings = new Map<string, Reading>();
   readonly #choices: HTMLSelectElement[];
 
   constructor(root: HTMLElement, program: Program) {
     this.#choices = [...root.querySelectorAll('select')];
+    this.#givens = program.given;
     for (const { name } of program.given) {
       const field = root.querySelector<Field>(`[name="${name}"]`);
-      if (field) this.#fields.set(name, field);
+      if (!field) continue;
+      this.#fields.set(name, field);
+      const note = document.getElementById(`${field.id}-problem`);
+      if (note) this.#notes.set(name, note);
     }
   }
 
@@ -23,8 +38,28 @@ export class Fields {
     for (const field of [...this.#fields.values(), ...this.#choices]) field.disabled = false;
   }
 
-  texts(): Record<string, string> {
-    return Object.fromEntries([...this.#fields].map(([name, field]) => [name, field.value]));
+  read(): ReadInputs {
+    const entries: Record<string, Entry> = {};
+    const problems: Problem[] = [];
+    for (const given of this.#givens) {
+      const read = this.#readOne(given);
+      if (typeof read === 'string') problems.push({ given: given.name, message: read });
+      else entries[given.name] = read;
+    }
+    return problems.length > 0
+      ? { ok: false, problems }
+      : { ok: true, entries, values: toValues(this.#givens, entries) };
+  }
+
+  /** A text that stands is not read again. */
+  #readOne(given: Given): Entry | string {
+    const field = this.#fields.get(given.name);
+    if (!field) return given.usual;
+    const known = this.#readings.get(given.name);
+    if (known?.text === field.value) return known.as;
+    const as = readGiven(given, field.value);
+    this.#readings.set(given.name, { text: field.value, as });
+    return as;
   }
 
   set(name: string, text: string): void {
@@ -35,8 +70,8 @@ export class Fields {
   show(problems: readonly Problem[]): void {
     for (const [name, field] of this.#fields) {
       const problem = problems.find((one) => one.given === name);
-      const note = document.getElementById(`${field.id}-problem`);
-      if (note && note.textContent !== (problem?.message ?? '')) note.textContent = problem?.message ?? '';
+      const note = this.#notes.get(name);
+      if (note) setText(note, problem?.message ?? '');
       if (problem) {
         field.setAttribute('aria-invalid', 'true');
         field.closest('details')?.setAttribute('open', '');

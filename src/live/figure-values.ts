@@ -5,13 +5,24 @@ import { sweep } from '../../calculators/sweep.ts';
 import { rosePoints, type FigureSpec } from '../figures/catalogue.ts';
 import type { FigureValues } from '../figures/values.ts';
 
+type Drawable = Solvable & Pick<Calculator, 'given'>;
+
 /** What a figure is handed: the values of the calculation and, for a rose, one result over the whole circle. */
-export function figureValues(
-  calculator: Solvable & Pick<Calculator, 'given'>,
-  spec: FigureSpec,
-  values: Values,
-): FigureValues {
-  if (!spec.rose) return values;
-  const { at, values: rose } = sweep(calculator, values, spec.rose.against, [0, 2 * Math.PI], spec.rose.of, rosePoints);
-  return { ...values, rose_at: at, rose: rose.map(Number) };
+export function figureValues(calculator: Drawable, { rose }: FigureSpec, values: Values): FigureValues {
+  return rose ? { ...values, ...roseOf(calculator, rose, values) } : values;
+}
+
+type Rose = Pick<FigureValues, 'rose_at' | 'rose'>;
+
+const last = new WeakMap<Drawable, { readonly others: string; readonly rose: Rose }>();
+
+/** The last rose of a calculator stands while all givens but the one it is swept over do. */
+function roseOf(calculator: Drawable, { against, of }: NonNullable<FigureSpec['rose']>, values: Values): Rose {
+  const others = calculator.given.map(({ name }) => (name === against ? '' : String(values[name]))).join(';');
+  const known = last.get(calculator);
+  if (known?.others === others) return known.rose;
+  const { at, values: swept } = sweep(calculator, values, against, [0, 2 * Math.PI], of, rosePoints);
+  const rose = { rose_at: at, rose: swept.map(Number) };
+  last.set(calculator, { others, rose });
+  return rose;
 }

@@ -1,6 +1,7 @@
 import { printValue } from '../../calculators/line.ts';
 import type { Program } from '../../calculators/program.ts';
-import type { Values } from '../../calculators/formula/evaluate.ts';
+import type { Step } from '../../calculators/calculator.ts';
+import type { Value, Values } from '../../calculators/formula/evaluate.ts';
 import { symbolText } from '../../calculators/formula/symbols.ts';
 import type { describeShares, printSpread, Spread } from '../../calculators/uncertainty.ts';
 import { fitRows, setText, wheelOf } from './slots.ts';
@@ -12,49 +13,58 @@ export interface Spreads {
   readonly describe: typeof describeShares;
 }
 
+/** A place where a result stands. */
+interface Output {
+  readonly element: HTMLElement;
+  readonly step: Step;
+  /** Where its reader chooses the unit. */
+  readonly unit: HTMLSelectElement | null;
+  readonly wheel: number | undefined;
+}
+
 /** The results in the page, each in the unit its reader chose. */
 export class ResultsView {
   readonly #root: HTMLElement;
   readonly #program: Program;
   readonly #wheels: HTMLElement[];
+  #outputs: readonly Output[] = [];
 
   constructor(root: HTMLElement, program: Program) {
     this.#root = root;
     this.#program = program;
     this.#wheels = [...root.querySelectorAll<HTMLElement>('[data-wheel-row]')];
+    this.#findOutputs();
   }
 
   /** @param spreads the ± of the results and how to print them, when an input has one. */
   show(values: Values, spreads?: Spreads): void {
     const listed = this.#program.steps.find((step) => step.list && this.#program.results.includes(step.name));
     const list = listed && values[listed.name];
-    if (typeof list === 'object') fitRows(this.#wheels, list.length);
-    for (const output of this.#root.querySelectorAll<HTMLElement>('[data-of]')) {
-      const step = this.#program.steps.find((one) => one.name === output.dataset['of']);
-      if (!step) continue;
-      const row = output.closest<HTMLElement>('[data-wheel-row]');
-      const value = row ? wheelOf(values[step.name], this.#wheels.indexOf(row)) : (values[step.name] ?? NaN);
-      const unit = this.unitOf(step.name, step.unit);
+    if (typeof list === 'object' && fitRows(this.#wheels, list.length)) this.#findOutputs();
+    for (const { element, step, unit, wheel } of this.#outputs) {
+      const of = (value: Value | undefined): Value => (wheel === undefined ? (value ?? NaN) : wheelOf(value, wheel));
+      const value = of(values[step.name]);
+      const chosen = unit?.value ?? step.unit;
       const spread = spreads?.of.get(step.name);
       setText(
-        output,
+        element,
         spread && spreads
-          ? spreads.print(
-              value,
-              row ? wheelOf(spread.spread, this.#wheels.indexOf(row)) : spread.spread,
-              step.quantity,
-              unit,
-            )
-          : printValue(value, step.quantity, unit),
+          ? spreads.print(value, of(spread.spread), step.quantity, chosen)
+          : printValue(value, step.quantity, chosen),
       );
     }
     this.#showShares(spreads);
   }
 
-  /** The unit chosen for a result, or its usual one. */
-  unitOf(name: string, usual: string): string {
-    const select = this.#root.querySelector<HTMLSelectElement>(`select[data-unit-of="${name}"]`);
-    return select ? select.value : usual;
+  /** Looking for the places of the results takes longer than filling them. */
+  #findOutputs(): void {
+    this.#outputs = [...this.#root.querySelectorAll<HTMLElement>('[data-of]')].flatMap((element): Output[] => {
+      const step = this.#program.steps.find((one) => one.name === element.dataset['of']);
+      if (!step) return [];
+      const row = element.closest<HTMLElement>('[data-wheel-row]');
+      const unit = this.#root.querySelector<HTMLSelectElement>(`select[data-unit-of="${step.name}"]`);
+      return [{ element, step, unit, wheel: row ? this.#wheels.indexOf(row) : undefined }];
+    });
   }
 
   #showShares(spreads: Spreads | undefined): void {

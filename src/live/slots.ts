@@ -2,13 +2,20 @@ import { held, printRows, printValue, type Line, type Row } from '../../calculat
 import type { Step } from '../../calculators/calculator.ts';
 import type { Value, Values } from '../../calculators/formula/evaluate.ts';
 
-/** Changes a text only where it differs, so that the browser lays out no more than it must. */
+/** Changes a text only where it differs, and in its place, so that the browser lays out no more than it must. */
 export function setText(element: Element, text: string): void {
-  if (element.textContent !== text) element.textContent = text;
+  const { firstChild } = element;
+  if (firstChild instanceof Text && firstChild === element.lastChild) {
+    if (firstChild.data !== text) firstChild.data = text;
+  } else if (element.textContent !== text) element.textContent = text;
 }
 
-/** Makes a list of rows as long as the wheels are many, by copying its last one. */
-export function fitRows(rows: HTMLElement[], wanted: number): void {
+/**
+ * Makes a list of rows as long as the wheels are many, by copying its last one.
+ * @returns whether it had another length.
+ */
+export function fitRows(rows: HTMLElement[], wanted: number): boolean {
+  const before = rows.length;
   while (rows.length > wanted && rows.length > 1) rows.pop()?.remove();
   let last = rows[rows.length - 1];
   while (last && rows.length < wanted) {
@@ -18,6 +25,7 @@ export function fitRows(rows: HTMLElement[], wanted: number): void {
     for (const label of copy.querySelectorAll('[data-wheel]')) label.textContent = String(rows.length);
     last = copy;
   }
+  return rows.length !== before;
 }
 
 export const wheelOf = (value: Value | undefined, i: number): Value =>
@@ -29,6 +37,8 @@ export class StepView {
   readonly #line: Line | undefined;
   readonly #rows: HTMLElement[];
   readonly #brief: Element | null;
+  /** The values that the rows show. */
+  #shown: string | undefined;
 
   constructor(block: HTMLElement, step: Step, line: Line | undefined) {
     this.#step = step;
@@ -41,6 +51,9 @@ export class StepView {
     const { name, quantity, unit } = this.#step;
     if (this.#brief) setText(this.#brief, printValue(values[name] ?? NaN, quantity, unit));
     if (!this.#line || this.#rows.length === 0) return;
+    const now = [name, ...this.#line.names.map((one) => one.name)].map((one) => String(values[one])).join(';');
+    if (now === this.#shown) return;
+    this.#shown = now;
     const printed = printRows(this.#line, values);
     fitRows(this.#rows, printed.length);
     printed.forEach((row, i) => {
@@ -50,13 +63,32 @@ export class StepView {
   }
 }
 
+interface Slot {
+  readonly element: Element;
+  readonly textOf: (row: Row) => string;
+}
+
+const slots = new WeakMap<HTMLElement, readonly Slot[]>();
+
 function showRow(element: HTMLElement, row: Row): void {
-  for (const slot of element.querySelectorAll<HTMLElement>('[data-n]')) {
-    const text = row.numbers[slot.dataset['n'] ?? ''] ?? '';
-    setText(slot, slot.hasAttribute('data-held') ? held(text) : text);
-  }
+  const known = slots.get(element) ?? slotsIn(element);
+  slots.set(element, known);
+  for (const slot of known) setText(slot.element, slot.textOf(row));
+}
+
+/** The places of a row that change; looking for them takes longer than filling them. */
+function slotsIn(element: HTMLElement): readonly Slot[] {
+  const numbers = [...element.querySelectorAll<HTMLElement>('[data-n]')].map((slot): Slot => {
+    const { n = '' } = slot.dataset;
+    const isHeld = slot.hasAttribute('data-held');
+    const textOf = ({ numbers: { [n]: text = '' } }: Row): string => (isHeld ? held(text) : text);
+    return { element: slot, textOf };
+  });
   const result = element.querySelector('[data-result]');
-  if (result) setText(result, row.result);
   const converted = element.querySelector('[data-converted]');
-  if (converted) setText(converted, row.converted ?? '');
+  return [
+    ...numbers,
+    ...(result ? [{ element: result, textOf: (row: Row) => row.result }] : []),
+    ...(converted ? [{ element: converted, textOf: (row: Row) => row.converted ?? '' }] : []),
+  ];
 }

@@ -19,7 +19,7 @@ export interface Subset {
 
 /** Fields 13 and 14 of the name table: the fonts' licence asks that each copy carry it. */
 const LICENCE_NAMES = [13, 14];
-const FEATURES_KEPT = ['kern', 'mark', 'mkmk', 'ccmp', 'locl', 'liga', 'tnum', 'lnum'];
+const FEATURES_KEPT = ['mark', 'mkmk', 'ccmp', 'locl', 'liga', 'tnum', 'lnum'];
 
 export async function readFonts(
   paths: ReadonlyMap<string, string>,
@@ -38,19 +38,25 @@ export async function subsetOf(
   file: string,
   fonts: ReadonlyMap<string, FontFile>,
   characters: ReadonlySet<string>,
+  kerned = true,
 ): Promise<Subset> {
   const original = fonts.get(file)?.bytes ?? new Uint8Array();
-  const bytes = await subsetBytes(original, characters);
+  const bytes = await subsetBytes(original, characters, kerned);
   const codes = await charactersOf(bytes);
   const lost = [...characters].filter((character) => !codes.has(codeOf(character)));
   if (lost.length > 0) throw new Error(`${file} lost ${lost.join(' ')} when it was cut down.`);
   return { file, name: rehashed(file, bytes), original, bytes };
 }
 
-export async function subsetBytes(font: Uint8Array, characters: ReadonlySet<string>): Promise<Uint8Array> {
+/** @param kerned whether pairs of letters keep distances of their own; they are a fifth of a file. */
+export async function subsetBytes(
+  font: Uint8Array,
+  characters: ReadonlySet<string>,
+  kerned = true,
+): Promise<Uint8Array> {
   return subsetFont(font, [...characters].sort().join(''), {
     targetFormat: 'woff2',
-    keepFeatures: FEATURES_KEPT,
+    keepFeatures: kerned ? ['kern', ...FEATURES_KEPT] : FEATURES_KEPT,
     preserveNameIds: LICENCE_NAMES,
     // Hints fill two kilobytes of every file, and screens that need them are rare now.
     noHinting: true,

@@ -3,6 +3,8 @@ import { basename } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import type { AstroIntegration } from 'astro';
 import { faceKey, fontFilesNamed, readFontFaces, trimFontFaces } from './font-faces.ts';
+import type { FontFace } from './font-faces.ts';
+import { MATHS_FAMILY } from './font-cascade.ts';
 import { readFonts, subsetOf } from './font-files.ts';
 import type { Subset } from './font-files.ts';
 import { TEXT_CHARACTERS } from './glyphs-used.ts';
@@ -43,8 +45,11 @@ export async function subsetSiteFonts(folder: string): Promise<FontReport[]> {
   const runs = mathsRunsByPage(site.texts).flatMap((page) => page.runs);
   const prose = { always: TEXT_CHARACTERS, found: proseOf(site.texts) };
   const plan = planSubsets(faces, runs, prose, (face, code) => fonts.get(face.woff2)?.codes.has(code) ?? false);
+  const unkerned = new Set(faces.filter(isItalicText).map(({ woff2 }) => woff2));
   const subsets: Subset[] = [];
-  for (const [file, characters] of charactersByFile(plan)) subsets.push(await subsetOf(file, fonts, characters));
+  for (const [file, characters] of charactersByFile(plan)) {
+    subsets.push(await subsetOf(file, fonts, characters, !unkerned.has(file)));
+  }
   await replaceTexts(site.texts, plan, subsets);
   await replaceFonts(site, fontFilesNamed(css), subsets);
   return subsets.map(({ name, original, bytes }) => ({
@@ -53,6 +58,9 @@ export async function subsetSiteFonts(folder: string): Promise<FontReport[]> {
     bytesAfter: bytes.byteLength,
   }));
 }
+
+/** Italics of the text are single words: there, kerning is not worth what it weighs. */
+const isItalicText = ({ family, italic }: FontFace): boolean => italic && !MATHS_FAMILY.test(family);
 
 async function replaceTexts(texts: Texts, plan: SubsetPlan, subsets: readonly Subset[]): Promise<void> {
   const kept = new Set([...plan.keys()].map(faceKey));

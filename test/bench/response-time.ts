@@ -11,12 +11,17 @@ export interface Change {
   readonly framed: number;
 }
 
+/** The browser compiles what runs often: the first answers are slower, and reported apart. */
+export const WARM_UP = 20;
 const CHANGES = 100;
 const PLOTS = 6;
 
-/** Types one heading after the other, each as one input event of the browser's own, and times the answers. */
+/**
+ * Types one heading after the other, each as one input event of the browser's own, and times the answers; those of the
+ * warm-up come first.
+ */
 export const answerTimes = (browser: Browser, address: string, slowDown = SLOW_DOWN): Promise<Change[]> =>
-  timesOf(browser, address, CHANGES, watchAnswer, slowDown);
+  timesOf(browser, address, WARM_UP + CHANGES, watchAnswer, slowDown);
 
 /** Milliseconds from the input event to the new plot: at first with Plot still to fetch. */
 export const plotTimes = (browser: Browser, address: string): Promise<number[]> =>
@@ -52,8 +57,11 @@ async function timed<T>(page: Page, k: number, watch: Watch<T>): Promise<T> {
   return watched;
 }
 
-/** Headings all round the circle, a good way apart, none twice. */
-const headingAt = (k: number): number => ((k * 77) % 359) - 179;
+/**
+ * Headings all round the circle, a good way apart, none twice. From one to the next is an odd number of degrees always, so
+ * that no two neighbours lie alike to three wheels: every number must change.
+ */
+const headingAt = (k: number): number => ((k * 77) % 360) - 179;
 
 /** Runs in the page. */
 function watchAnswer(field: string): Promise<Change> {

@@ -1,5 +1,6 @@
 import { readdir, readFile, rm, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
 import { parseHTML } from 'linkedom';
 import { afterEach, beforeAll, describe, expect, it } from 'vitest';
 import { readDeclarations, readRules } from '../../src/setup/css-rules.ts';
@@ -201,6 +202,14 @@ describe('cutting a font', () => {
     // HarfBuzz adds the closing bracket: text that runs the other way shows it in place of the opening one.
     expect(codes.sort()).toEqual(['(', ')', '0', '1', '×', '−']);
     expect(bytes.byteLength).toBeLessThan(font.byteLength / 10);
+  });
+
+  it('leaves out the distances between pairs of letters when asked to', async () => {
+    const file = '@fontsource/source-serif-4/files/source-serif-4-latin-400-italic.woff2';
+    const font = await readFile(fileURLToPath(import.meta.resolve(file)));
+    const letters = new Set('AVTo.');
+    const [kerned, plain] = [await subsetBytes(font, letters), await subsetBytes(font, letters, false)];
+    expect(plain.byteLength).toBeLessThan(kerned.byteLength);
   });
 });
 
