@@ -1,7 +1,19 @@
 import type { Calculator } from './calculator.ts';
+import { beltCentre } from './belt-drives/belt-centre.ts';
 import { beltGrip } from './belt-drives/belt-grip.ts';
+import { beltLength } from './belt-drives/belt-length.ts';
 import { beltNote } from './belt-drives/belt-note.ts';
 import { beltTension } from './belt-drives/belt-tension.ts';
+import { hubGrip } from './belt-drives/hub-grip.ts';
+import { shaftOverhang } from './belt-drives/shaft-overhang.ts';
+import { driveForce } from './motors/drive-force.ts';
+import { gearRatio } from './motors/gear-ratio.ts';
+import { motorChoice } from './motors/motor-choice.ts';
+import { motorHeat } from './motors/motor-heat.ts';
+import { motorPoint } from './motors/motor-point.ts';
+import { parking } from './motors/parking.ts';
+import { speedUp } from './motors/speed-up.ts';
+import { stopping } from './motors/stopping.ts';
 import { angledRollers } from './wheel-kinematics/angled-rollers.ts';
 import { deadReckoning } from './wheel-kinematics/dead-reckoning.ts';
 import { mixAndLimit } from './wheel-kinematics/mix-and-limit.ts';
@@ -27,9 +39,21 @@ export const catalogue: readonly Calculator[] = [
   angledRollers,
   wheelGap,
   poleContact,
+  motorPoint,
+  motorChoice,
+  motorHeat,
+  gearRatio,
+  driveForce,
+  speedUp,
+  stopping,
+  parking,
+  beltLength,
+  beltCentre,
   beltTension,
   beltNote,
   beltGrip,
+  shaftOverhang,
+  hubGrip,
 ];
 
 const byId = new Map(catalogue.map((calculator) => [calculator.id, calculator]));

@@ -23,8 +23,11 @@ function compact(given: Given, entry: Entry): string {
   const [word] = Object.entries(given.options ?? {}).find(([, value]) => value === entry.value) ?? [];
   const spreads = [entry.spread ?? []].flat();
   const numbers = [entry.value].flat().map((x, k) => (spreads[k] === undefined ? String(x) : `${x}±${spreads[k]}`));
-  return word ?? numbers.join(',') + entry.unit.replace(/ /g, '.');
+  return word ?? numbers.join(',') + apart(entry.unit) + entry.unit.replace(/ /g, '.');
 }
+
+/** Without a space `5` and `1/K` would run into one number. */
+const apart = (unit: string): string => (/^\d/.test(unit) ? ' ' : '');
 
 export interface FromQuery {
   /** What the link says of each given, as text still to be read. */

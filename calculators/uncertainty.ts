@@ -19,6 +19,9 @@ export interface Spread {
   readonly shares: readonly Share[];
 }
 
+/** Moves that cancel leave this share of a value at most, by rounding. */
+const dust = 1e-12;
+
 type Uncertain = Pick<Calculator, 'given' | 'steps'>;
 
 /**
@@ -34,7 +37,8 @@ export function spreadsOf(calculator: Uncertain, entries: Entries, values: Value
     calculator.steps.flatMap((step): [string, Spread][] => {
       const parts = moved.map(({ given, by }) => ({ given, move: by[step.name] ?? 0 }));
       const spread = combine(parts.map(({ move }) => move));
-      return [spread].flat().some((one) => one > 0) ? [[step.name, { spread, shares: sharesOf(parts, spread) }]] : [];
+      const reached = [spread].flat().some((one, k) => one > dust * Math.abs(pick(values[step.name] ?? 0, k)));
+      return reached ? [[step.name, { spread, shares: sharesOf(parts, spread) }]] : [];
     }),
   );
 }

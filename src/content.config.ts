@@ -50,7 +50,7 @@ const sources = defineCollection({
     edition: z.coerce.string().optional(),
     year: z.coerce.string(),
     publisher: z.string(),
-    kind: z.enum(['book', 'open textbook', 'paper', 'standard', 'lecture notes']),
+    kind: z.enum(['book', 'open textbook', 'paper', 'standard', 'data sheet', 'lecture notes']),
     address: z.url().optional(),
     note: z.string().optional(),
   }),

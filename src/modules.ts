@@ -26,11 +26,17 @@ export const modules: readonly Module[] = [
   {
     id: 'motors',
     title: 'Motors and gearing',
-    lessons: [],
+    lessons: ['motors/two-numbers', 'motors/which-motor', 'motors/wheel-push', 'motors/up-to-speed'],
   },
   {
     id: 'belt-drives',
     title: 'Belt drives',
-    lessons: [],
+    lessons: [
+      'belt-drives/teeth-and-ratio',
+      'belt-drives/how-long-a-belt',
+      'belt-drives/tight-enough',
+      'belt-drives/listening-to-a-belt',
+      'belt-drives/holding-the-pulley',
+    ],
   },
 ];

@@ -45,16 +45,21 @@ export function asCells(calculator: Emittable, entries: Entries, address: string
   return csv([...above, ...rows.map(({ head, cells }) => [...head.map(ascii), ...cells.map((cell) => cell())])]);
 }
 
-function heading(calculator: Emittable, address: string, wheels: number | undefined): string[][] {
-  const columns = Array.from({ length: (wheels ?? 1) - 1 }, (_, k) => `wheel ${k + 2}`);
+/** What a list has one number for: the step that counts them says so. */
+const memberName = ({ steps }: Emittable): string =>
+  (steps.find(({ name }) => name === 'i')?.means ?? 'wheel').split(' ')[0] ?? '';
+
+function heading(calculator: Emittable, address: string, members: number | undefined): string[][] {
+  const member = memberName(calculator);
+  const columns = Array.from({ length: (members ?? 1) - 1 }, (_, k) => `${member} ${k + 2}`);
   return [
     ...originOf(calculator, address, 'spreadsheet cells').map((line) => [line]),
     ['SI units throughout; angles in radians. The names of functions are the English ones.'],
     [`Rounding dust stays in the cells; comparisons take values within ${dust} of one another (SI) for equal.`],
-    ...(wheels === undefined
+    ...(members === undefined
       ? []
-      : [[`The columns are for ${wheels} wheels. For another number, fetch the cells again.`]]),
-    ['name', 'meaning', 'unit', wheels === undefined ? 'value' : 'value, or wheel 1', ...columns],
+      : [[`The columns are for ${members} ${member}s. For another number, fetch the cells again.`]]),
+    ['name', 'meaning', 'unit', members === undefined ? 'value' : `value, or ${member} 1`, ...columns],
   ];
 }
 

@@ -19,7 +19,21 @@ export type FigureName =
   | 'bent-path'
   | 'roller-slants'
   | 'rim-gaps'
-  | 'pole-zones';
+  | 'pole-zones'
+  | 'motor-curves'
+  | 'motor-wanted'
+  | 'thermometer'
+  | 'tooth-pairs'
+  | 'wheel-pushes'
+  | 'speed-climb'
+  | 'stop-bars'
+  | 'wheel-holds'
+  | 'belt-drive'
+  | 'belt-pulls'
+  | 'belt-span'
+  | 'rope-round-post'
+  | 'axle-loads'
+  | 'hub-section';
 
 /** How many headings a rose is drawn with. */
 export const rosePoints = 145;
@@ -85,5 +99,82 @@ export const figures: Readonly<Record<string, FigureSpec>> = {
     name: 'pole-zones',
     caption:
       'The ball in its drive plane, standing on a pole roller: the edge of the shell clears the floor by {clear}. The zone without a shell is {zone} of all axle angles; the roller carries at {carried}.',
+  },
+  'motor-point': {
+    name: 'motor-curves',
+    caption:
+      'Over the torque, at {V}: speed, current and power, each as a share of its most. This load takes {stall_share} of the stall torque; the motor shaft turns at {omega_m} and draws {I_m}.',
+  },
+  'motor-choice': {
+    name: 'motor-wanted',
+    caption:
+      'Speed and power over torque of a motor that stalls at {T_w} and runs at {omega_w} with no load, at the wheel. The load is {T_work} at {omega_v}.',
+  },
+  'motor-heat': {
+    name: 'thermometer',
+    caption:
+      'At {I_m} the winding ends at {Theta_end}, with a limit of {Theta_max} and air of {Theta_a}. It may hold {I_hold} for ever, and from {I_away} on it runs away.',
+  },
+  'gear-ratio': {
+    name: 'tooth-pairs',
+    caption:
+      'The speed of each pair against the {v} wanted, the nearest one ringed: {z1} teeth on the motor and {z2} on the wheel give {v_got}.',
+  },
+  'drive-force': {
+    name: 'wheel-pushes',
+    caption:
+      'From above, straight ahead up the page, all to one scale. The wheels push with {f_i}; together that is {F_all} along {theta}.',
+    turn: heading,
+  },
+  'speed-up': {
+    name: 'speed-climb',
+    caption:
+      'Speed over time from rest to {v_reach}, which takes {t_reach}. Up to {v_hold} grip is the limit. The area below the curve is the way, {s_reach}.',
+  },
+  stopping: {
+    name: 'stop-bars',
+    caption:
+      'After {s_react} before the brakes act, it stops within {s_grip} by the grip of the floor, {s_motor} by the motors, or {s_coast} with the power lost. All to one scale; keep {s_stop} clear.',
+  },
+  parking: {
+    name: 'wheel-holds',
+    caption:
+      'From above, straight ahead up the page, uphill at {up}. The slope pulls with {F_up}, and the wheels hold it with {f_i}, all to one scale.',
+    turn: { given: 'up', label: 'Heading that points uphill' },
+  },
+  'belt-length': {
+    name: 'belt-drive',
+    caption:
+      'From the side, to scale, with the shafts where a belt of {z_b} teeth fits: the centre distance changes by {dC} for it. Of the {z_mesh} teeth in the wrap of the smaller pulley, the {z_whole} whole ones count.',
+  },
+  'belt-centre': {
+    name: 'belt-drive',
+    caption:
+      'From the side, to scale: the belt of {z_b} teeth fits with the shafts {C} apart. For one tooth more a shaft would have to move by {C_tooth}; the shim moves it by {shim}.',
+  },
+  'belt-tension': {
+    name: 'belt-pulls',
+    caption:
+      'Pulley 1, on the left, turns counter-clockwise and draws the upper span. That span pulls with {F_t}, the lower one with {F_s}; shaft 1 feels {F_shaft}, and {F_rest} at rest.',
+  },
+  'belt-note': {
+    name: 'belt-span',
+    caption:
+      'A span that swings in one belly at {f} pulls with {F_0}. If that was the octave, with two bellies, it pulls with {F_octave}. Wanted is {F_want}, which sounds at {f_want}.',
+  },
+  'belt-grip': {
+    name: 'rope-round-post',
+    caption:
+      'Round {wrap} the pull can grow {k_grip} times: {F_s} at the slack end hold {F_held} at the other. Wanted there is {F_t}.',
+  },
+  'shaft-overhang': {
+    name: 'axle-loads',
+    caption:
+      'From the side, each force turned into the page: the loads push down, the bearings answer with {R_in} and {R_out}. Under it the bending moment, at most {M_max}. The forces are drawn to one scale.',
+  },
+  'hub-grip': {
+    name: 'hub-section',
+    caption:
+      'Hub and shaft cut across. The way chosen holds {T_held}; on the shaft are {T}. The thick bars belong to it.',
   },
 };

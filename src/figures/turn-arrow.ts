@@ -4,7 +4,7 @@ import { arrow, at, heading, move, path } from './svg.ts';
 const radius = 26;
 
 /** A curved arrow about the centre for turning; its sense only, not its size. */
-export function turnArrow(turning: number): string {
+export function turnArrow(turning: number, kind = 'velocity'): string {
   if (turning === 0) return '';
   const sense = Math.sign(turning);
   const [from, to] = [0.6, 2.4].map((a) => move(centre, heading(sense * a + Math.PI / 2), radius));
@@ -12,7 +12,7 @@ export function turnArrow(turning: number): string {
   const along = heading(sense * 2.4 + Math.PI / 2 + (sense * Math.PI) / 2);
   const back = move(to, along, -1);
   return (
-    path(`M${at(from)}A${radius} ${radius} 0 0 ${sense > 0 ? 0 : 1} ${at(to)}`, { class: 'velocity shaft turn' }) +
-    arrow(back, move(back, along, 9), 'velocity')
+    path(`M${at(from)}A${radius} ${radius} 0 0 ${sense > 0 ? 0 : 1} ${at(to)}`, { class: `${kind} shaft turn` }) +
+    arrow(back, move(back, along, 9), kind)
   );
 }

@@ -1,4 +1,5 @@
 import type { Given, Step } from '../../calculators/calculator.ts';
+import { formatUnit } from '../../calculators/quantity/format.ts';
 import { quantityOf, unitOf } from '../../calculators/quantity/units.ts';
 
 /** Which result is plotted against which given. */
@@ -20,6 +21,21 @@ export const firstPlots: Readonly<Record<string, PlotSpec>> = {
   'angled-rollers': { of: 'lever', against: 'gamma' },
   'wheel-gap': { of: 'drop', against: 'gap' },
   'pole-contact': { of: 'carried', against: 'proud' },
+  'motor-point': { of: 'P_out', against: 'T' },
+  'motor-choice': { of: 'T_w', against: 'slope' },
+  'motor-heat': { of: 'Theta_end', against: 'I_m' },
+  'gear-ratio': { of: 'ratio_b', against: 'omega_m' },
+  'drive-force': { of: 'f_top', against: 'theta' },
+  'speed-up': { of: 't_reach', against: 'mu' },
+  stopping: { of: 's_stop', against: 'v' },
+  parking: { of: 'T_top', against: 'up' },
+  'belt-length': { of: 'wrap_1', against: 'C' },
+  'belt-centre': { of: 'take', against: 'shim' },
+  'belt-tension': { of: 'F_shaft', against: 'pre' },
+  'belt-note': { of: 'F_0', against: 'f' },
+  'belt-grip': { of: 'F_held', against: 'wrap' },
+  'shaft-overhang': { of: 'margin_f', against: 'a2' },
+  'hub-grip': { of: 'T_warm', against: 'dTheta' },
 };
 
 /** Givens a plot can run along: one number that varies smoothly. */
@@ -42,6 +58,6 @@ export interface Axis {
 }
 
 export const axisOf = (one: Given | Step): Axis => ({
-  label: `${one.means}${one.unit ? `, ${one.unit}` : ''}`,
+  label: one.unit ? `${one.means}, ${formatUnit(one.unit).trim()}` : one.means,
   factor: unitOf(quantityOf(one.quantity), one.unit).factor,
 });

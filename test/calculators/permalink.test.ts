@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { given } from '../../calculators/calculator.ts';
 import { fromQuery, toQuery } from '../../calculators/permalink.ts';
+import { parseEntry } from '../../calculators/quantity/parse.ts';
 
 const calculator = {
   edition: 2,
@@ -20,6 +21,17 @@ test('a link holds every given, in its unit', () => {
   expect(read(query)).toEqual({
     texts: { v: '2.5km/h', T: '12kgf.cm', u: '1,-2,3m/s', floor: 'α & β' },
     problems: [],
+  });
+});
+
+test('a unit that begins with a figure stands apart from its number', () => {
+  const expansion = given('k', 'expansion', 'temperature coefficient', '12 ppm/K', ['0 1/K', '1 1/K']);
+  const one = { edition: 1, given: [expansion] };
+  const query = toQuery(one, { k: { value: 5, unit: '1/K' } });
+  const { texts } = fromQuery(one, new URLSearchParams(query));
+  expect(parseEntry(texts['k'] ?? '', 'temperature coefficient', 'ppm/K')).toEqual({
+    ok: true,
+    entry: { value: 5, unit: '1/K' },
   });
 });
 
