@@ -209,7 +209,7 @@ function stepLines(step: Step, plan: Plan, writer: Writer): string[] {
     const count = plan.lengthName(length);
     return [
       described,
-      isResult ? `    float *const ${name} = result->${name};` : `    float ${name}[${length.most}];`,
+      isResult ? `    float *const ${name} = result->${name};` : `    float ${name}[${length.most}] = {0};`,
       `    for (int wheel = 0; wheel < ${count}; wheel++) {`,
       `        ${name}[wheel] = ${oneValue(step, plan, writer)};`,
       '    }',

@@ -84,13 +84,20 @@ export const stopping = defineCalculator({
       formula: 'm / n * (2 * s_i + y_theta / R)',
     },
     {
+      name: 'f_abs',
+      means: 'size of each push before it brakes',
+      brief: true,
+      quantity: 'force',
+      unit: 'N',
+      formula: 'abs(f_0)',
+    },
+    {
       name: 'rest_f',
       means: 'grip that each wheel has left before it brakes',
       quantity: 'force',
       unit: 'N',
-      formula: 'mu * N_0 - abs(f_0)',
+      formula: 'mu * N_0 - f_abs',
     },
-    { name: 'N_low', means: 'least load', brief: true, quantity: 'force', unit: 'N', formula: 'min(N_0)' },
     { name: 'rest_low', means: 'least grip left', brief: true, quantity: 'force', unit: 'N', formula: 'min(rest_f)' },
     {
       name: 'use_back',
@@ -139,10 +146,10 @@ export const stopping = defineCalculator({
     },
     {
       name: 'spare_T',
-      means: 'push that each motor has to spare holding it on the slope',
+      means: 'push that each motor has to spare before it brakes',
       quantity: 'force',
       unit: 'N',
-      formula: 'f_T - abs(f_0)',
+      formula: 'f_T - f_abs',
     },
     {
       name: 'spare_low',
@@ -244,19 +251,14 @@ export const stopping = defineCalculator({
   results: ['s_stop', 't_stop', 's_power', 's_react', 's_grip', 's_motor', 's_coast', 'a_grip', 'a_motor'],
   requires: [
     {
-      given: 'z',
-      holds: 'N_low > 0',
-      says: 'A wheel is off the floor before it brakes: its load comes out as {N_low}. Bring the centre of mass nearer to the middle or lower, or give a smaller slope.',
-    },
-    {
       given: 'mu',
       holds: 'rest_low > 0.000001 * m * g',
-      says: 'On this slope a wheel slips before it brakes: its grip is short by {rest_low} (below zero: missing). Give more friction μ or a smaller slope.',
+      says: 'A wheel slips or lifts before it brakes: its grip is less than what holds the robot on this slope, by {rest_low} (below zero: missing). Give more friction μ, a smaller slope, or a centre of mass that is lower and nearer to the middle.',
     },
     {
       given: 'T_w',
       holds: 'spare_low > 0.000001 * m * g',
-      says: 'The motors cannot hold it on this slope, let alone stop it. Give more torque T_w, which is {T_w}, or a smaller slope.',
+      says: 'The motors cannot hold it on this slope, let alone stop it. Their stall torque gives a wheel {f_T}, and the hardest needs more. Give more torque T_w or a smaller slope.',
     },
     {
       given: 'C_rr',

@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { defineCalculator, given, type Calculator } from '../../calculators/calculator.ts';
 import { catalogue } from '../../calculators/catalogue.ts';
+import { namesBehind } from '../../calculators/dependencies.ts';
 import type { Value, Values } from '../../calculators/formula/evaluate.ts';
 import { readInputs, toValues, type Entries } from '../../calculators/inputs.ts';
 import { solve } from '../../calculators/solve.ts';
@@ -113,6 +114,16 @@ function withSpreads(calculator: Calculator): Entries {
   );
 }
 
+/** Steps that are rounded, or worked out from one that is: they jump, so they have no slope. */
+function jumping({ steps }: Calculator): ReadonlySet<string> {
+  const jumps = new Set<string>();
+  for (const step of steps) {
+    const rounded = step.kind === 'formula' && /\b(round|floor|ceil)\(/.test(step.formula);
+    if (rounded || namesBehind(step).some((name) => jumps.has(name))) jumps.add(step.name);
+  }
+  return jumps;
+}
+
 /** The ± of the givens in SI: entries whose values are their spreads. */
 const spreadValues = (calculator: Calculator, entries: Entries): Values =>
   toValues(
@@ -167,8 +178,8 @@ describe.each(catalogue.map((calculator) => [calculator.id, calculator] as const
     const centre = toValues(calculator.given, entries);
     const drawn = monteCarlo(calculator, centre, spreadValues(calculator, entries));
     const predicted = spreadsOf(calculator, entries, values);
-    // Whole numbers jump, so they have no slope.
-    for (const { name } of calculator.steps.filter(({ quantity }) => quantity !== 'count')) {
+    const jumps = jumping(calculator);
+    for (const { name } of calculator.steps.filter((step) => step.quantity !== 'count' && !jumps.has(step.name))) {
       [values[name] ?? NaN].flat().forEach((x, i) => {
         const deviation = deviationOf(drawn.get(`${name} ${i}`) ?? []);
         const spread = [predicted.get(name)?.spread ?? 0].flat()[i] ?? 0;
