@@ -31,19 +31,19 @@ export const shim = given('shim', 'thickness of the shim that moves a shaft away
 ]);
 export const F1 = given('F1', 'load 1, nearer to the outer bearing: the belt’s pull on the shaft', 'force', '117 N', [
   '0 N',
-  '1000000 N',
+  '100000 N',
 ]);
 export const a1 = given('a1', 'overhang of load 1, from the middle of the outer bearing', 'length', '12 mm', [
   '0 mm',
-  '10 m',
+  '5 m',
 ]);
 export const F2 = given('F2', 'load 2, further out: the floor on the wheel, bumps counted in', 'force', '60 N', [
   '0 N',
-  '1000000 N',
+  '100000 N',
 ]);
 export const a2 = given('a2', 'overhang of load 2, from the middle of the outer bearing', 'length', '40 mm', [
   '0 mm',
-  '10 m',
+  '5 m',
 ]);
 export const psi = given('psi', 'angle between the two loads, seen along the shaft', 'angle', '90 deg', [
   '-360 deg',
@@ -64,7 +64,7 @@ export const hold = given('hold', 'how the hub holds', 'ratio', '1', ['1', '3'],
   options: { 'set screws': 1, 'a flat on the shaft': 2, 'a press fit': 3 },
 });
 export const screws = given('screws', 'number of set screws', 'count', '2', ['1', '4'], { whole: true });
-export const d_s = given('d_s', 'diameter of a set screw', 'length', '4 mm', ['1.524 mm', '12.7 mm']);
+export const d_s = given('d_s', 'diameter of a set screw', 'length', '4 mm', ['1.6 mm', '12 mm']);
 export const add_s = given('add_s', 'what each further screw adds, as a share of the first', 'ratio', '50 %', [
   '0 %',
   '100 %',

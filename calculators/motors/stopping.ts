@@ -253,7 +253,7 @@ export const stopping = defineCalculator({
     {
       given: 'mu',
       holds: 'rest_low > 0.000001 * m * g',
-      says: 'A wheel slips or lifts before it brakes: its grip is less than what holds the robot on this slope, by {rest_low} (below zero: missing). Give more friction μ, a smaller slope, or a centre of mass that is lower and nearer to the middle.',
+      says: 'A wheel slips or lifts before it brakes: of its grip {rest_low} are left, and less than nothing does not hold. Give more friction μ, a smaller slope, or a centre of mass that is lower and nearer to the middle.',
     },
     {
       given: 'T_w',

@@ -142,6 +142,16 @@ describe('set screws', () => {
     );
   });
 
+  test('each further one adds its share of the first', () => {
+    const held = (screws: number): number => worked(hubGrip, { screws, add_s: 0.3, d: 0.01 }).number('T_screws');
+    const alone = worked(hubGrip, {}).number('F_screw') * 0.005;
+    expect([1, 2, 4].map((screws) => held(screws) / alone)).toEqual([
+      expect.closeTo(1, 9),
+      expect.closeTo(1.3, 9),
+      expect.closeTo(1.9, 9),
+    ]);
+  });
+
   test('a thicker one never holds less', () => {
     fc.assert(
       fc.property(between(0.0016, 0.0126), between(0.0016, 0.0126), (a, b) => {

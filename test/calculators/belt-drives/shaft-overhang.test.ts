@@ -15,6 +15,11 @@ interface Load {
 }
 
 const between = (min: number, max: number): fc.Arbitrary<number> => fc.double({ min, max, noNaN: true });
+/** Where arrows nearly cancel, what is left has the rounding of all of them. */
+function expectSame(ours: number, theirs: number, whole: number, share = 1e-9): void {
+  expect(Math.abs(ours - theirs) / whole).toBeLessThan(share);
+}
+
 const size = ({ x, y }: Vector): number => Math.hypot(x, y);
 
 const shafts = fc
@@ -23,7 +28,7 @@ const shafts = fc
     a1: between(0.002, 0.1),
     beyond: between(0, 0.1),
     F2: between(1, 500),
-    psi: between(-180, 180),
+    psi: between(-175, 175),
     L_b: between(0.02, 0.3),
     d: between(0.003, 0.02),
     E: between(2e9, 2.1e11),
@@ -85,8 +90,8 @@ test('the bearings hold the shaft in balance', () => {
       const { number } = worked(shaftOverhang, shaft);
       const [inner, outer] = bearings(loadsOf(shaft), shaft.L_b);
       if (!inner || !outer) throw new Error('a bearing is missing');
-      expect(size(inner.force) / number('R_in')).toBeCloseTo(1, 7);
-      expect(size(outer.force) / number('R_out')).toBeCloseTo(1, 7);
+      expectSame(number('R_in'), size(inner.force), (number('M1') + number('M2')) / shaft.L_b);
+      expectSame(number('R_out'), size(outer.force), number('P1') + number('P2'));
     }),
   );
 });
@@ -97,9 +102,10 @@ test('the moment at the outer bearing and at load 1 is as printed, and nowhere i
       const { number } = worked(shaftOverhang, shaft);
       const acting = [...bearings(loadsOf(shaft), shaft.L_b), ...loadsOf(shaft)];
       const moment = (z: number): number => size({ x: momentAt(z, acting, 'x'), y: momentAt(z, acting, 'y') });
-      expect(moment(shaft.L_b) / number('M_b')).toBeCloseTo(1, 7);
-      expect(moment(shaft.L_b + shaft.a1) / number('M_b')).toBeCloseTo(number('M_left') / number('M_b'), 6);
-      expect(moment(share * (shaft.L_b + shaft.a2))).toBeLessThanOrEqual(number('M_max') * (1 + 1e-9));
+      const whole = number('M1') + number('M2');
+      expectSame(number('M_b'), moment(shaft.L_b), whole);
+      expectSame(number('M_left'), moment(shaft.L_b + shaft.a1), whole);
+      expect(moment(share * (shaft.L_b + shaft.a2))).toBeLessThanOrEqual(number('M_max') + 1e-9 * whole);
     }),
   );
 });
@@ -112,8 +118,9 @@ test('deflection and slope are those of the curvature, summed up in both planes'
       const stiffness = (shaft.E * Math.PI * (shaft.d / 2) ** 4) / 4;
       const line = (axis: 'x' | 'y'): Bent => bentLine(acting, shaft.L_b, shaft.L_b + shaft.a2, stiffness, axis);
       const [x, y] = [line('x'), line('y')];
-      expect(size({ x: x.deflection, y: y.deflection }) / number('sag')).toBeCloseTo(1, 5);
-      expect(size({ x: x.slope, y: y.slope }) / number('tilt')).toBeCloseTo(1, 5);
+      const whole = (of: string): number => number(`${of}_1`) + number(`${of}_2`);
+      expectSame(number('sag'), size({ x: x.deflection, y: y.deflection }), whole('sag'), 1e-8);
+      expectSame(number('tilt'), size({ x: x.slope, y: y.slope }), whole('slope'), 1e-8);
     }),
     { numRuns: 30 },
   );
@@ -130,6 +137,20 @@ test('stresses are those of fibres summed over a round section', () => {
       // A round section has half of it about any diameter.
       expect((number('M_max') * radius) / (polar / 2) / number('sigma_b')).toBeCloseTo(1, 4);
       if (shaft.T > 0.01) expect((shaft.T * radius) / polar / number('tau_s')).toBeCloseTo(1, 4);
+    }),
+  );
+});
+
+test('both stresses in one are those of the principal stresses, and the margins go with them', () => {
+  fc.assert(
+    fc.property(shafts, between(1e8, 1e9), between(5e7, 5e8), between(1, 3), (shaft, S_y, S_e, K_f) => {
+      const { number } = worked(shaftOverhang, { ...shaft, S_y, S_e, K_f });
+      const [half, radius] = [number('sigma_b') / 2, Math.hypot(number('sigma_b') / 2, number('tau_s'))];
+      const [first, second] = [half + radius, half - radius];
+      const distorting = Math.sqrt((first ** 2 + second ** 2 + (first - second) ** 2) / 2);
+      expect(number('sigma_v') / distorting).toBeCloseTo(1, 7);
+      expect(number('margin_y') * distorting).toBeCloseTo(S_y, -2);
+      expect(number('margin_f') * number('sigma_b') * K_f).toBeCloseTo(S_e, -2);
     }),
   );
 });
