@@ -28,21 +28,24 @@ test.each(plotted)(
 );
 
 describe('first plots', () => {
-  test.each(Object.entries(firstPlots))('%s: a curve that varies, unbroken, over most of the range', (id, { of, against }) => {
-    const calculator = calculatorOf(id);
-    const given = calculator.given.find(({ name }) => name === against);
-    if (!given) throw new Error(`no given: ${against}`);
-    expect(plottable(given)).toBe(true);
-    const usual = toValues(calculator.given, usualEntries(calculator.given));
-    const range = plotRange(given, Number(siOf(given.usual, given.quantity)));
-    const { values } = sweep(calculator, usual, against, range, of, 101);
-    // At an end there may be no result: pulleys that would overlap, say.
-    const there = values.map((value) => [value].flat().every(Number.isFinite));
-    const first = there.indexOf(true);
-    const last = there.lastIndexOf(true);
-    expect(there.slice(first, last + 1)).not.toContain(false);
-    expect(last - first).toBeGreaterThan(60);
-    const numbers = values.slice(first, last + 1).flat();
-    expect(Math.max(...numbers)).toBeGreaterThan(Math.min(...numbers));
-  });
+  test.each(Object.entries(firstPlots))(
+    '%s: a curve that varies, unbroken, over most of the range',
+    (id, { of, against }) => {
+      const calculator = calculatorOf(id);
+      const given = calculator.given.find(({ name }) => name === against);
+      if (!given) throw new Error(`no given: ${against}`);
+      expect(plottable(given)).toBe(true);
+      const usual = toValues(calculator.given, usualEntries(calculator.given));
+      const range = plotRange(given, Number(siOf(given.usual, given.quantity)));
+      const { values } = sweep(calculator, usual, against, range, of, 101);
+      // At an end there may be no result: pulleys that would overlap, say.
+      const there = values.map((value) => [value].flat().every(Number.isFinite));
+      const first = there.indexOf(true);
+      const last = there.lastIndexOf(true);
+      expect(there.slice(first, last + 1)).not.toContain(false);
+      expect(last - first).toBeGreaterThan(60);
+      const numbers = values.slice(first, last + 1).flat();
+      expect(Math.max(...numbers)).toBeGreaterThan(Math.min(...numbers));
+    },
+  );
 });
