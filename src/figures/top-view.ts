@@ -4,18 +4,20 @@ import { turnArrow } from './turn-arrow.ts';
 import { list, number, type FigureValues } from './values.ts';
 
 const size = 244;
-const travelLength = 58;
-const longest = 62;
+/** The longest arrow ends short of the wheels' numbers. */
+const longest = 50;
 
-/** The robot from above: its travel as one long arrow, the rim speed of each wheel beside it, to one scale. */
+/** The robot from above: its travel as an arrow from its centre, the rim speed of each wheel beside it, to one scale. */
 export function topView(values: FigureValues): string {
   const angles = list(values, 'alpha_i');
   const rims = list(values, 'u');
   const v = number(values, 'v');
   const scale = longest / Math.max(v, ...rims.map(Math.abs), 1e-9);
   const theta = number(values, 'theta');
-  const tip = move(centre, heading(theta), v > 0 ? travelLength : 0);
-  const label = move(centre, heading(theta), travelLength + 9);
+  const travel = v * scale;
+  const tip = move(centre, heading(theta), travel);
+  // Beside the shaft: past its tip stands a wheel's number whenever the travel points at a wheel.
+  const label = move(move(centre, heading(theta), Math.max(0.75 * travel, 24)), heading(theta - Math.PI / 2), 12);
   return figure(
     size,
     size,

@@ -3,6 +3,8 @@ import { number, type FigureValues } from './values.ts';
 
 const size = 244;
 const longest = 100;
+/** A part shorter than this has no room for its name beside it. */
+const roomForName = 40;
 const origin: Point = { x: 0, y: 0 };
 
 /** One wheel from above, driving up the page, and the travel split into its rolling and its free part. */
@@ -14,6 +16,7 @@ export function wheelAngle(values: FigureValues): string {
   const name = (p: Point, words: string, kind: string, dx: number, dy: number): string =>
     text({ x: p.x + dx, y: p.y + dy }, words, { class: `${kind} symbol`, 'text-anchor': 'middle' });
   const side = tip.x > origin.x ? 1 : -1;
+  const freeAt = Math.abs(tip.x) < roomForName ? -side * 24 : tip.x / 2;
   return figure(
     size,
     size,
@@ -23,8 +26,8 @@ export function wheelAngle(values: FigureValues): string {
       arrow(origin, along, 'velocity') +
       arrow(origin, tip, 'velocity travel') +
       name(tip, 'v', 'velocity', side * 12, tip.y < 0 ? -2 : 12) +
-      name({ x: (along.x + tip.x) / 2, y: along.y }, 'free', 'velocity', 0, ratio < 0 ? 16 : -7) +
-      name({ x: 0, y: along.y / 2 }, 'rolling', 'velocity', -side * 48, 4),
+      name({ x: freeAt, y: along.y }, 'free', 'velocity', 0, ratio < 0 ? 16 : -7) +
+      (Math.abs(along.y) < roomForName / 2 ? '' : name({ x: 0, y: along.y / 2 }, 'rolling', 'velocity', -side * 48, 4)),
   );
 }
 
@@ -46,7 +49,8 @@ function arc(phi: number): string {
   if (Math.abs(turn) < 0.02) return '';
   const from = move(origin, heading(0), radius);
   const to = move(origin, heading(turn), radius);
-  const label = move(origin, heading(turn / 2), radius + 13);
+  const narrow = Math.abs(turn) < 0.7;
+  const label = move(origin, heading(narrow ? turn + Math.sign(turn) * 0.32 : turn / 2), radius + 13);
   return (
     path(`M${at(from)}A${radius} ${radius} 0 0 ${turn > 0 ? 0 : 1} ${at(to)}`, { class: 'geometry line' }) +
     text({ x: label.x, y: label.y + 4 }, 'φ', { class: 'geometry symbol', 'text-anchor': 'middle' })

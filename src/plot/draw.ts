@@ -10,6 +10,9 @@ interface Mark {
 
 const dashes = ['none', '7 3', '2 3', '8 3 2 3', '12 4', '1 4', '5 5', '10 2 2 2'];
 
+/** A tick as the lines beside the plot print numbers: no commas, a true minus. */
+const plainly = (tick: number): string => String(Number(tick.toPrecision(6))).replace('-', '−');
+
 /**
  * Draws a sweep as a line, or one line a wheel told apart by dash and by its number, with the value in hand marked.
  * @param library Plot, handed in, since the server has it at once and the page only when it is wanted.
@@ -34,8 +37,8 @@ export function drawPlot(
     marginLeft: 56,
     marginRight: 28,
     marginBottom: 42,
-    x: { label: x.label, labelAnchor: 'center', labelArrow: 'none' },
-    y: { label: y.label, labelArrow: 'none', nice: true, grid: true },
+    x: { label: x.label, labelAnchor: 'center', labelArrow: 'none', tickFormat: plainly },
+    y: { label: y.label, labelArrow: 'none', nice: true, grid: true, tickFormat: plainly },
     marks: [
       library.ruleY([0], { className: 'zero', stroke: 'var(--rule-strong)' }),
       library.ruleX([here / x.factor], { stroke: 'var(--geometry)', strokeDasharray: '2 3' }),

@@ -9,8 +9,8 @@ const reach = ({ from, tip }: Arrow): readonly [x: number, y: number] => [
 test('straight ahead is up the page, left is left', () => {
   const travel = (theta: string): (readonly [number, number])[] =>
     drawn('wheel-speeds', { theta, Omega: '0' }).arrows('velocity travel').map(reach);
-  expect(travel('0 deg')).toEqual([[0, -58]]);
-  expect(travel('90 deg')).toEqual([[-58, 0]]);
+  expect(travel('0 deg')).toEqual([[0, -50]]);
+  expect(travel('90 deg')).toEqual([[-50, 0]]);
 });
 
 test('turning counter-clockwise, every rim arrow runs counter-clockwise; the other way, clockwise', () => {
