@@ -26,7 +26,7 @@ test.concurrent.for(catalogue)(
       const before = await calculator.shown();
       expect(new URL(page.url()).search).toBe('');
       await calculator.give(texts);
-      await expect.poll(() => new URL(page.url()).search).toBe(`?${queryOf(id, texts)}`);
+      await expect.poll(() => new URL(page.url()).search, { timeout: 10_000 }).toBe(`?${queryOf(id, texts)}`);
       link = page.url();
       if (before.figure !== '') figure = await calculator.figureOtherThan(before.figure);
       const shown = await calculator.shown();

@@ -40,6 +40,10 @@ export function documentOf(page: string): Document {
 /** The pages with a piece of HTML in them. */
 export const pagesWith = (html: string): string[] => pages.filter((page) => textOf(page).includes(html));
 
+/** Pages with only some of the examples: all are made alike, and what they show stands on other pages too. */
+export const fewExamples = (all: readonly string[]): string[] =>
+  all.filter((page) => !page.startsWith('/examples/') || pages.indexOf(page) % 5 === 0);
+
 /** One page of each kind, by the first part of its address. */
 export const onePageOfEachKind: readonly string[] = [
   ...new Map(pages.map((page) => [page.split('/')[1], page])).values(),

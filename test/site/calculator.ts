@@ -1,8 +1,10 @@
 import type { Page } from 'playwright-core';
 import { expect } from 'vitest';
 import { calculatorOf } from '../../calculators/catalogue.ts';
+import type { Value } from '../../calculators/formula/evaluate.ts';
 import { readInputs } from '../../calculators/inputs.ts';
 import { held, printValue, type Row } from '../../calculators/line.ts';
+import { printSpread } from '../../calculators/uncertainty.ts';
 import { work, type Worked, type WorkedStep, type Working } from '../../calculators/work.ts';
 import { fillAndRead, type Shown, type ShownNumber, type ShownResult, type ShownRow, type ShownStep } from './shown.ts';
 import { otherTexts } from './texts.ts';
@@ -61,6 +63,13 @@ export class CalculatorOnPage {
       await this.give({ [given.name]: own });
     }
     throw new Error(`Nothing that is typed changes ${before.id}.`);
+  }
+
+  /** What is shown once results carry the ± of the inputs: what prints it is fetched when an input has one. */
+  async withSpreads(shown: Shown): Promise<Shown> {
+    if (!Object.values(shown.fields).some((text) => text.includes('±'))) return shown;
+    await this.root.locator('[data-results]', { hasText: '±' }).waitFor();
+    return this.shown();
   }
 
   /** Until the figure follows: its drawing is fetched after the page wakes. */
@@ -151,9 +160,13 @@ function workedStep(name: string, { steps }: Working): WorkedStep {
 }
 
 function expectedResult({ name, wheel, unit }: ShownResult, working: Working): ShownResult {
-  const { step, value } = workedStep(name, working);
-  const own = typeof value === 'object' && wheel !== '' ? (value[Number(wheel) - 1] ?? NaN) : value;
-  return { name, wheel, unit, text: printValue(own, step.quantity, unit ?? step.unit) };
+  const { step, value, spread } = workedStep(name, working);
+  const of = (one: Value): Value => (typeof one === 'object' && wheel !== '' ? (one[Number(wheel) - 1] ?? NaN) : one);
+  const chosen = unit ?? step.unit;
+  const text = spread
+    ? printSpread(of(value), of(spread.spread), step.quantity, chosen)
+    : printValue(of(value), step.quantity, chosen);
+  return { name, wheel, unit, text };
 }
 
 function expectedStep(shown: ShownStep, working: Working): ShownStep {

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { catalogue } from '../../calculators/catalogue.ts';
-import { givenText } from '../../calculators/inputs.ts';
+import { givenText, readInputs } from '../../calculators/inputs.ts';
 import { useBrowser, useVisit } from './browser.ts';
 import {
   CalculatorOnPage,
@@ -21,7 +21,7 @@ const visits = useBrowser();
 const nonsense = ['abc', '', '1e999', '--5', '<script>alert(1)</script>', 'x'.repeat(3000)];
 const mostlyNonsense = ['-3', '5 kg', '1,234', '1e300', '1/0'];
 /** What every field is tried with; one field of each calculator is tried with everything. */
-const shortList = ['abc', '', '-3', '5 kg'];
+const shortList = ['abc', '-3'];
 
 describe.each(catalogue)('$id', ({ id, given, results, limits }) => {
   const visit = useVisit(visits, calculatorPage(id));
@@ -37,14 +37,20 @@ describe.each(catalogue)('$id', ({ id, given, results, limits }) => {
     const changed = await onPage().give(otherInputs(id));
     expectWhole(changed);
     expect(changed.results).not.toEqual(first.results);
-    expect(changed.caption === first.caption).toBe(first.caption === '');
     if (first.figure !== '') await onPage().figureOtherThan(first.figure);
+    const { caption } = await onPage().shown();
+    expect(caption === first.caption).toBe(first.caption === '');
     expect(await onPage().give(usual)).toEqual(first);
   });
 
   test('follows every given in any unit', async () => {
     for (const { name, text } of given.flatMap((one) => otherTexts(one).map((text) => ({ name: one.name, text })))) {
-      const shown = await onPage().give({ ...usual, [name]: text });
+      let shown = await onPage().give({ ...usual, [name]: text });
+      if (!isWorking(judged(id, shown.fields))) {
+        // What stands then is from one change earlier: begin at the usual values.
+        expect(await onPage().give(usual)).toEqual(first);
+        shown = await onPage().give({ [name]: text });
+      }
       if (!expectFollowed(shown, first)) continue;
       expect({ name, text, steps: shown.steps }).not.toEqual({ name, text, steps: first.steps });
     }
@@ -58,6 +64,8 @@ describe.each(catalogue)('$id', ({ id, given, results, limits }) => {
         if (!nonsense.includes(text) && expectFollowed(shown, good)) good = shown;
         if (shown === good) continue;
         expectRefused(shown, good);
+        // A number in its range may still not go with the others: then the sentence is the calculator's own.
+        if (readInputs(given, shown.fields).ok) continue;
         expect(shown.problems[name]).toContain(`(${means}): give `);
         expect(shown.problems[name]).toMatch(/ from .* to .*, such as /);
         expect(shown.problems[name]).toContain(usual[name]);

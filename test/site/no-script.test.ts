@@ -1,7 +1,7 @@
 import type { Page } from 'playwright-core';
 import { describe, expect, test } from 'vitest';
 import { useVisits } from './browser.ts';
-import { documentOf, onePageOfEachKind, pagesWith } from './built.ts';
+import { documentOf, fewExamples, onePageOfEachKind, pagesWith } from './built.ts';
 import { CalculatorOnPage, expectWhole, expectWorked } from './calculator.ts';
 
 const visiting = useVisits();
@@ -41,7 +41,7 @@ async function expectServed(calculator: CalculatorOnPage): Promise<void> {
 /** A page without elements of ours has no script at all, as html.test.ts checks; one of each kind stands for the rest. */
 const readable = [...new Set([...onePageOfEachKind, ...pagesWith('<crab-')])];
 
-describe.each(readable)('%s without JavaScript', (path) => {
+describe.each(fewExamples(readable))('%s without JavaScript', (path) => {
   test('has its prose, and working and results as the core gives them, with figure and plot', () =>
     visiting(
       path,
