@@ -21,7 +21,12 @@ export function leanScripts(): Plugin {
         { name: 'figure-parts', test: FIGURE_PARTS },
         { name: 'calculator', test: CALCULATOR },
       ];
-      return { build: { modulePreload: false, rolldownOptions: { output: { codeSplitting: { groups } } } } };
+      return {
+        build: {
+          modulePreload: false,
+          rolldownOptions: { output: { codeSplitting: { groups }, chunkFileNames: '_astro/[hash:6].js' } },
+        },
+      };
     },
     load(id) {
       return id === PRELOAD_HELPER ? 'export const __vitePreload = (load) => load();' : undefined;

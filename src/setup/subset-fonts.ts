@@ -45,7 +45,7 @@ export async function subsetSiteFonts(folder: string): Promise<FontReport[]> {
   const runs = mathsRunsByPage(site.texts).flatMap((page) => page.runs);
   const prose = { always: TEXT_CHARACTERS, found: proseOf(site.texts) };
   const plan = planSubsets(faces, runs, prose, (face, code) => fonts.get(face.woff2)?.codes.has(code) ?? false);
-  const unkerned = new Set(faces.filter(isItalicText).map(({ woff2 }) => woff2));
+  const unkerned = new Set(faces.filter(isSparse).map(({ woff2 }) => woff2));
   const subsets: Subset[] = [];
   for (const [file, characters] of charactersByFile(plan)) {
     subsets.push(await subsetOf(file, fonts, characters, !unkerned.has(file)));
@@ -59,8 +59,9 @@ export async function subsetSiteFonts(folder: string): Promise<FontReport[]> {
   }));
 }
 
-/** Italics of the text are single words: there, kerning is not worth what it weighs. */
-const isItalicText = ({ family, italic }: FontFace): boolean => italic && !MATHS_FAMILY.test(family);
+/** Italics and bold of the text are single words and headings: there, kerning is not worth what it weighs. */
+const isSparse = ({ family, italic, weights: [lightest] }: FontFace): boolean =>
+  (italic || lightest > 500) && !MATHS_FAMILY.test(family);
 
 async function replaceTexts(texts: Texts, plan: SubsetPlan, subsets: readonly Subset[]): Promise<void> {
   const kept = new Set([...plan.keys()].map(faceKey));
