@@ -1,6 +1,8 @@
 import { defineConfig } from 'vitest/config';
 
 const SITE_TESTS = 'test/site/**/*.test.ts';
+/** Slow grids, beyond what every change must wait for. */
+const VERIFICATION = 'test/verify/**/*.test.ts';
 
 export default defineConfig({
   test: {
@@ -13,8 +15,16 @@ export default defineConfig({
         test: {
           name: 'unit',
           include: ['test/**/*.test.ts'],
-          exclude: [SITE_TESTS],
+          exclude: [SITE_TESTS, VERIFICATION],
           setupFiles: ['test/setup.ts'],
+        },
+      },
+      {
+        test: {
+          name: 'verify',
+          include: [VERIFICATION],
+          setupFiles: ['test/setup.ts'],
+          testTimeout: 120_000,
         },
       },
       {

@@ -6,6 +6,11 @@ import { beltNote } from './belt-drives/belt-note.ts';
 import { beltTension } from './belt-drives/belt-tension.ts';
 import { hubGrip } from './belt-drives/hub-grip.ts';
 import { shaftOverhang } from './belt-drives/shaft-overhang.ts';
+import { contactPatch } from './friction/contact-patch.ts';
+import { rollingLoss } from './friction/rolling-loss.ts';
+import { tiltTest } from './friction/tilt-test.ts';
+import { traction } from './friction/traction.ts';
+import { wheelLoads } from './friction/wheel-loads.ts';
 import { driveForce } from './motors/drive-force.ts';
 import { gearRatio } from './motors/gear-ratio.ts';
 import { motorChoice } from './motors/motor-choice.ts';
@@ -14,6 +19,12 @@ import { motorPoint } from './motors/motor-point.ts';
 import { parking } from './motors/parking.ts';
 import { speedUp } from './motors/speed-up.ts';
 import { stopping } from './motors/stopping.ts';
+import { clearance } from './step-climbing/clearance.ts';
+import { gapCrossing } from './step-climbing/gap-crossing.ts';
+import { roundObstacle } from './step-climbing/round-obstacle.ts';
+import { stepClimb } from './step-climbing/step-climb.ts';
+import { stepPush } from './step-climbing/step-push.ts';
+import { stepRunUp } from './step-climbing/step-run-up.ts';
 import { angledRollers } from './wheel-kinematics/angled-rollers.ts';
 import { deadReckoning } from './wheel-kinematics/dead-reckoning.ts';
 import { mixAndLimit } from './wheel-kinematics/mix-and-limit.ts';
@@ -54,6 +65,17 @@ export const catalogue: readonly Calculator[] = [
   beltGrip,
   shaftOverhang,
   hubGrip,
+  tiltTest,
+  wheelLoads,
+  traction,
+  rollingLoss,
+  contactPatch,
+  stepPush,
+  stepClimb,
+  roundObstacle,
+  gapCrossing,
+  stepRunUp,
+  clearance,
 ];
 
 const byId = new Map(catalogue.map((calculator) => [calculator.id, calculator]));

@@ -39,4 +39,20 @@ export const modules: readonly Module[] = [
       'belt-drives/holding-the-pulley',
     ],
   },
+  {
+    id: 'friction',
+    title: 'Friction',
+    lessons: [
+      'friction/what-friction-can-do',
+      'friction/weight-on-each-wheel',
+      'friction/half-the-grip',
+      'friction/carpet',
+      'friction/three-wheels-or-four',
+    ],
+  },
+  {
+    id: 'step-climbing',
+    title: 'Step climbing',
+    lessons: ['step-climbing/wheel-at-a-kerb', 'step-climbing/grip-at-the-edge', 'step-climbing/cables-hoses-gaps'],
+  },
 ];

@@ -1,4 +1,14 @@
 import { defineCalculator, withUsual } from '../calculator.ts';
+import {
+  loadFlat,
+  loadGainedBraking,
+  loadLean,
+  loadLevel,
+  loadStanding,
+  offLine,
+  pushTakenOff,
+  towardsWheel,
+} from '../friction/load-steps.ts';
 import { alpha, C_rr, g, m, mu, n, R, r, slope, T_w, theta, up, v, x, y, z } from '../givens.ts';
 import { acrossShare, alongShare, wheelAngle, wheelNumber } from '../wheel-kinematics/wheel-steps.ts';
 import { t_react } from './givens.ts';
@@ -15,45 +25,12 @@ export const stopping = defineCalculator({
     wheelAngle,
     alongShare,
     acrossShare,
-    {
-      name: 'x_i',
-      means: 'how far the centre of mass lies towards each wheel',
-      quantity: 'length',
-      unit: 'mm',
-      formula: 'x * cos(alpha_i) + y * sin(alpha_i)',
-    },
-    {
-      name: 'N_flat',
-      means: 'load on each wheel by where the centre of mass lies',
-      quantity: 'force',
-      unit: 'N',
-      formula: 'm * g / n * cos(slope) * (1 + 2 * x_i / R)',
-      why: 'A wheel that the centre of mass lies towards carries more.',
-    },
-    {
-      name: 'N_lean',
-      means: 'load that each wheel loses because the weight leans downhill',
-      quantity: 'force',
-      unit: 'N',
-      formula: '2 * m * g / n * z / R * sin(slope) * cos(up - alpha_i)',
-      why: 'The higher the centre of mass, the more. A wheel on the lower side gains: its loss is below zero.',
-    },
-    {
-      name: 'N_0',
-      means: 'load on each wheel before it brakes',
-      brief: true,
-      quantity: 'force',
-      unit: 'N',
-      formula: 'N_flat - N_lean',
-    },
-    {
-      name: 'k_N',
-      means: 'load that each wheel gains, for each m/s² of braking',
-      quantity: 'mass',
-      unit: 'kg',
-      formula: '2 * m / n * z / R * c_i',
-      why: 'Braking leans the weight forward: wheels ahead of the middle gain, those behind lose. One kilogram is one newton for each m/s².',
-    },
+    towardsWheel,
+    loadLevel,
+    loadFlat,
+    loadLean,
+    loadStanding,
+    loadGainedBraking,
     {
       name: 'y_up',
       means: 'centre of mass off the line uphill, to its right',
@@ -69,20 +46,8 @@ export const stopping = defineCalculator({
       formula: 'm * g / n * sin(slope) * (2 * sin(up - alpha_i) + y_up / R)',
       why: 'The wheels hold the robot on the slope, and keep it from turning if its weight sits to one side.',
     },
-    {
-      name: 'y_theta',
-      means: 'centre of mass off the line of travel, to its right',
-      quantity: 'length',
-      unit: 'mm',
-      formula: 'x * sin(theta) - y * cos(theta)',
-    },
-    {
-      name: 'k_f',
-      means: 'push taken off each wheel, for each m/s² of braking',
-      quantity: 'mass',
-      unit: 'kg',
-      formula: 'm / n * (2 * s_i + y_theta / R)',
-    },
+    offLine,
+    pushTakenOff,
     {
       name: 'f_abs',
       means: 'size of each push before it brakes',

@@ -33,7 +33,14 @@ export type FigureName =
   | 'belt-span'
   | 'rope-round-post'
   | 'axle-loads'
-  | 'hub-section';
+  | 'hub-section'
+  | 'tilted-board'
+  | 'load-place'
+  | 'grip-rose'
+  | 'loss-rose'
+  | 'contact-ellipse'
+  | 'wheel-at-edge'
+  | 'body-clearance';
 
 /** How many headings a rose is drawn with. */
 export const rosePoints = 145;
@@ -176,5 +183,65 @@ export const figures: Readonly<Record<string, FigureSpec>> = {
     name: 'hub-section',
     caption:
       'Hub and shaft cut across. The way chosen holds {T_held}; on the shaft are {T}. The thick bars belong to it.',
+  },
+  'tilt-test': {
+    name: 'tilted-board',
+    caption:
+      'From the side, to scale: at {angle_slip} the sled starts to slide, with its weight, the push of the board and friction to one scale. Friction is {mu_tilt} by the board and {mu_pull} by the scale.',
+  },
+  'wheel-loads': {
+    name: 'load-place',
+    caption:
+      'From above, straight ahead up the page; the area of a disc is its load: {N_i}. The cross marks where the weight goes through the floor. No wheel lifts while it is within the dashed circle, and past the lines the robot tips.',
+    turn: heading,
+  },
+  traction: {
+    name: 'grip-rose',
+    caption:
+      'Speeding up to the first slip by heading, straight ahead up the page. Heading {theta} allows {a_slip}, a slope of {slope_slip}; a car with all wheels driven would do {a_car}.',
+    turn: heading,
+    rose: { against: 'theta', of: 'a_slip' },
+  },
+  'rolling-loss': {
+    name: 'loss-rose',
+    caption:
+      'Push to keep rolling by heading, straight ahead up the page. Heading {theta} costs {F_roll}, which is {C_eff} of the load.',
+    turn: heading,
+    rose: { against: 'theta', of: 'F_roll' },
+  },
+  'contact-patch': {
+    name: 'contact-ellipse',
+    caption:
+      'The patch, {d_long} long and {d_short} wide, much enlarged, and the pressure over it: {p_peak} in the middle, nothing at the rim.',
+  },
+  'step-push': {
+    name: 'wheel-at-edge',
+    caption:
+      'As the wheel leaves the floor, with the weight, the push and the force of the edge to one scale. The edge meets the wheel at {psi} from its bottom, so the push must be {push_W} times the weight: {push}.',
+  },
+  'step-climb': {
+    name: 'wheel-at-edge',
+    caption:
+      'As the wheel leaves the floor. It climbs while the force of the edge points into the two lines, which lean by the angle of friction. This needs a grip of {grip_used}, and there is {mu}; the highest edge is {h_most}.',
+  },
+  'round-obstacle': {
+    name: 'wheel-at-edge',
+    caption:
+      'As the wheel leaves the floor on a cable that is held, met at {psi} from the bottom. It climbs while the force of the cable points into the two lines of friction: a cable of up to {d_held}.',
+  },
+  'gap-crossing': {
+    name: 'wheel-at-edge',
+    caption:
+      'As the wheel leaves the gap: it has sunk in by {sink}, and the far edge meets it at {psi} from the bottom. It gets out while the force of that edge points into the two lines of friction: of a gap of up to {width_most}.',
+  },
+  'step-run-up': {
+    name: 'wheel-at-edge',
+    caption:
+      'As the wheel knocks against the edge at {v}. The knock leaves it {kept in %} of that speed, {v_after}; to get over it must have come with {v_min}.',
+  },
+  clearance: {
+    name: 'body-clearance',
+    caption:
+      'From the side, to scale, the wheels at the step. The line under the front corner is the steepest ramp, {approach}; the two lines under the middle are the sharpest crest, {breakover}.',
   },
 };

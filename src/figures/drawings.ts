@@ -1,12 +1,16 @@
 import type { FigureName } from './catalogue.ts';
 import { beltDrive } from './belt-drive.ts';
 import { axleLoads } from './axle-loads.ts';
+import { bodyClearance } from './body-clearance.ts';
 import { beltPulls } from './belt-pulls.ts';
 import { beltSpan } from './belt-span.ts';
 import { bentPath } from './bent-path.ts';
+import { contactEllipse } from './contact-ellipse.ts';
 import { countRuler } from './count-ruler.ts';
 import { motorCurves, motorWanted } from './motor-curves.ts';
+import { gripRose, lossRose } from './grip-rose.ts';
 import { hubSection } from './hub-section.ts';
+import { loadPlace } from './load-place.ts';
 import { poleZones } from './pole-zones.ts';
 import { reckonedPaths } from './reckoned-paths.ts';
 import { rimGaps } from './rim-gaps.ts';
@@ -17,11 +21,13 @@ import { speedRose } from './speed-rose.ts';
 import { stickPads } from './stick-pads.ts';
 import { stopBars } from './stop-bars.ts';
 import { thermometer } from './thermometer.ts';
+import { tiltedBoard } from './tilted-board.ts';
 import { toothPairs } from './tooth-pairs.ts';
 import { topView } from './top-view.ts';
 import type { FigureValues } from './values.ts';
 import { wheelAngle } from './wheel-angle.ts';
 import { wheelHolds, wheelPushes } from './wheel-pushes.ts';
+import { wheelAtEdge } from './wheel-at-edge.ts';
 
 /** Every figure at hand, for the server. */
 export const drawings: Readonly<Record<FigureName, (values: FigureValues) => string>> = {
@@ -49,4 +55,11 @@ export const drawings: Readonly<Record<FigureName, (values: FigureValues) => str
   'rope-round-post': ropeRoundPost,
   'axle-loads': axleLoads,
   'hub-section': hubSection,
+  'tilted-board': tiltedBoard,
+  'load-place': loadPlace,
+  'grip-rose': gripRose,
+  'loss-rose': lossRose,
+  'contact-ellipse': contactEllipse,
+  'wheel-at-edge': wheelAtEdge,
+  'body-clearance': bodyClearance,
 };

@@ -36,6 +36,17 @@ export const firstPlots: Readonly<Record<string, PlotSpec>> = {
   'belt-grip': { of: 'F_held', against: 'wrap' },
   'shaft-overhang': { of: 'margin_f', against: 'a2' },
   'hub-grip': { of: 'T_warm', against: 'dTheta' },
+  'tilt-test': { of: 'mu_pull', against: 'F_pull' },
+  'wheel-loads': { of: 'N_i', against: 'theta' },
+  traction: { of: 'a_slip', against: 'theta' },
+  'rolling-loss': { of: 'F_roll', against: 'theta' },
+  'contact-patch': { of: 'd_long', against: 'F_n' },
+  'step-push': { of: 'push', against: 'h' },
+  'step-climb': { of: 'h_most', against: 'mu' },
+  'round-obstacle': { of: 'd_held', against: 'mu' },
+  'gap-crossing': { of: 'grip_used', against: 'width' },
+  'step-run-up': { of: 'v_min', against: 'h' },
+  clearance: { of: 'approach', against: 'under' },
 };
 
 /** Givens a plot can run along: one number that varies smoothly. */
