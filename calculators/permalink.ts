@@ -1,19 +1,24 @@
 import type { Calculator, Given } from './calculator.ts';
 import type { Entries } from './inputs.ts';
 import type { Entry } from './quantity/parse.ts';
+import { findUnit, quantityOf } from './quantity/units.ts';
 
 /** The edition of the calculator a link was made with; a name no given may have. */
 export const editionKey = 'edition';
 
-type Linkable = Pick<Calculator, 'edition' | 'given'>;
+type Linkable = Pick<Calculator, 'edition' | 'given' | 'steps' | 'results'>;
+
+/** The units that a reader chose for results, by name. */
+export type ResultUnits = Readonly<Record<string, string>>;
 
 /**
- * The query string of a piece of working: `edition=1&v=0.6m/s&r=60mm`. Every given is in it, usual or not, so that
- * the working stays the same when a usual value changes years later.
+ * The query string of a piece of working: `edition=1&v=0.6m/s&r=60mm&omega=rad/s`. Every given is in it, usual or not, so
+ * that the working stays the same when a usual value changes years later; of the results only the unit, where one was chosen.
  */
-export function toQuery(calculator: Linkable, entries: Entries): string {
+export function toQuery(calculator: Linkable, entries: Entries, units: ResultUnits = {}): string {
   const pairs = calculator.given.map((given) => [given.name, compact(given, entries[given.name] ?? given.usual)]);
-  return [[editionKey, String(calculator.edition)], ...pairs]
+  const chosen = Object.entries(units).map(([name, unit]) => [name, unit.replace(/ /g, '.')]);
+  return [[editionKey, String(calculator.edition)], ...pairs, ...chosen]
     .map(([name = '', text = '']) => `${name}=${encodeURIComponent(text).replace(/%2F/g, '/').replace(/%2C/g, ',')}`)
     .join('&');
 }
@@ -32,6 +37,7 @@ const apart = (unit: string): string => (/^\d/.test(unit) ? ' ' : '');
 export interface FromQuery {
   /** What the link says of each given, as text still to be read. */
   readonly texts: Readonly<Record<string, string>>;
+  readonly units: ResultUnits;
   /** Sentences about the link itself. With any, its numbers may mean something else than they say. */
   readonly problems: readonly string[];
 }
@@ -42,15 +48,21 @@ export interface FromQuery {
  */
 export function fromQuery(calculator: Linkable, pairs: Iterable<readonly [string, string]>): FromQuery {
   const texts = new Map<string, string>();
+  const units = new Map<string, string>();
   const problems: string[] = [];
   const known = new Set(calculator.given.map((given) => given.name));
   for (const [name, text] of pairs) {
+    const result = calculator.results.includes(name) && calculator.steps.find((step) => step.name === name);
     if (name === editionKey) problems.push(...editionProblems(calculator, text));
-    else if (!known.has(name)) problems.push(`The link gives “${name}”, which this calculator does not take.`);
+    else if (result) {
+      const { symbol } = findUnit(quantityOf(result.quantity), text) ?? {};
+      if (symbol === undefined) problems.push(`The link asks for ${name} in “${text}”, which is no unit of it.`);
+      else units.set(name, symbol);
+    } else if (!known.has(name)) problems.push(`The link gives “${name}”, which this calculator does not take.`);
     else if (texts.has(name)) problems.push(`The link gives ${name} more than once; the first is used.`);
     else texts.set(name, text);
   }
-  return { texts: Object.fromEntries(texts), problems };
+  return { texts: Object.fromEntries(texts), units: Object.fromEntries(units), problems };
 }
 
 const editionProblems = ({ edition }: Linkable, text: string): string[] =>

@@ -39,6 +39,14 @@ export function readNumber(printed: string): number {
 
 /** How a unit is printed after its number: `60°`, `60 mm`, `12 kgf·cm`, `2 m/s²`. */
 export function formatUnit(symbol: string): string {
+  const known = printedUnits.get(symbol) ?? printUnit(symbol);
+  printedUnits.set(symbol, known);
+  return known;
+}
+
+const printedUnits = new Map<string, string>();
+
+function printUnit(symbol: string): string {
   if (symbol === '') return '';
   if (symbol === 'deg') return '°';
   if (symbol === 'degC') return ' °C';

@@ -90,11 +90,12 @@ class CalculatorElement extends HTMLElement {
 
   #readAddress(): void {
     if (!this.#data || !location.search) return;
-    const { texts, problems } = fromQuery(this.#data.program, new URLSearchParams(location.search));
+    const { texts, units, problems } = fromQuery(this.#data.program, new URLSearchParams(location.search));
     for (const given of this.#data.program.given) {
       const text = texts[given.name];
       if (text !== undefined) this.#fields?.set(given.name, tidyText(given, text));
     }
+    this.#results?.choose(units);
     const note = this.querySelector('[data-link-problems]');
     if (note) note.textContent = problems.join(' ');
   }
@@ -162,13 +163,14 @@ class CalculatorElement extends HTMLElement {
     if (figure.turn) this.#turning?.show((Number(this.#values[figure.turn.given]) * 180) / Math.PI);
   }
 
+  /** What is shown, as the query string of a link. */
+  #query(): string {
+    return this.#data && this.#last ? `?${toQuery(this.#data.program, this.#last, this.#results?.units())}` : '';
+  }
+
   /** A link says what is shown when it is used; until then it may be a moment behind. */
   #showLink(): void {
-    if (!this.#data || !this.#last) return;
-    const query = toQuery(this.#data.program, this.#last);
-    for (const link of this.querySelectorAll<HTMLAnchorElement>('a[data-link]')) {
-      link.search = `?${query}`;
-    }
+    for (const link of this.querySelectorAll<HTMLAnchorElement>('a[data-link]')) link.search = this.#query();
   }
 
   /** What may follow a moment later: the address, the plot, the spoken result. */
@@ -187,9 +189,8 @@ class CalculatorElement extends HTMLElement {
 
   /** Some browsers throw when the address changes too often; it is then written with the next change. */
   #writeAddress(): void {
-    if (!this.hasAttribute('data-address') || !this.#data || !this.#last) return;
-    const search = `?${toQuery(this.#data.program, this.#last)}`;
-    if (search === location.search) return;
+    const search = this.#query();
+    if (!this.hasAttribute('data-address') || !search || search === location.search) return;
     try {
       history.replaceState(history.state, '', search);
     } catch {
@@ -225,8 +226,7 @@ class CalculatorElement extends HTMLElement {
 
   async #copyAddress(): Promise<void> {
     if (!this.#data) return;
-    const entries = this.#last ?? {};
-    const path = `/calculators/${this.#data.program.id}/?${toQuery(this.#data.program, entries)}`;
+    const path = `/calculators/${this.#data.program.id}/${this.#query()}`;
     const status = this.querySelector('[data-copied]');
     try {
       await navigator.clipboard.writeText(new URL(path, location.href).href);

@@ -12,17 +12,21 @@ export function figureValues(calculator: Drawable, { rose }: FigureSpec, values:
   return rose ? { ...values, ...roseOf(calculator, rose, values) } : values;
 }
 
-type Rose = Pick<FigureValues, 'rose_at' | 'rose'>;
-
-const last = new WeakMap<Drawable, { readonly others: string; readonly rose: Rose }>();
+const last = new WeakMap<Drawable, { readonly others: string; readonly rose: FigureValues }>();
 
 /** The last rose of a calculator stands while all givens but the one it is swept over do. */
-function roseOf(calculator: Drawable, { against, of }: NonNullable<FigureSpec['rose']>, values: Values): Rose {
+function roseOf(
+  calculator: Drawable,
+  { against, of, beside }: NonNullable<FigureSpec['rose']>,
+  values: Values,
+): FigureValues {
   const others = calculator.given.map(({ name }) => (name === against ? '' : String(values[name]))).join(';');
   const known = last.get(calculator);
   if (known?.others === others) return known.rose;
-  const { at, values: swept } = sweep(calculator, values, against, [0, 2 * Math.PI], of, rosePoints);
-  const rose = { rose_at: at, rose: swept.map(Number) };
+  const round = (name: string) => sweep(calculator, values, against, [0, 2 * Math.PI], name, rosePoints);
+  const { at, values: swept } = round(of);
+  const second = beside === undefined ? {} : { rose_beside: round(beside).values.map(Number) };
+  const rose = { rose_at: at, rose: swept.map(Number), ...second };
   last.set(calculator, { others, rose });
   return rose;
 }

@@ -1,4 +1,5 @@
 import { printValue } from '../../calculators/line.ts';
+import type { ResultUnits } from '../../calculators/permalink.ts';
 import type { Program } from '../../calculators/program.ts';
 import type { Step } from '../../calculators/calculator.ts';
 import type { Value, Values } from '../../calculators/formula/evaluate.ts';
@@ -54,6 +55,18 @@ export class ResultsView {
       );
     }
     this.#showShares(spreads);
+  }
+
+  /** The units chosen in place of the usual ones. */
+  units(): ResultUnits {
+    const chosen = this.#outputs.flatMap(({ step, unit }): [string, string][] =>
+      unit && unit.value !== step.unit ? [[step.name, unit.value]] : [],
+    );
+    return Object.fromEntries(chosen);
+  }
+
+  choose(units: ResultUnits): void {
+    for (const { step, unit } of this.#outputs) if (unit) unit.value = units[step.name] ?? step.unit;
   }
 
   /** Looking for the places of the results takes longer than filling them. */

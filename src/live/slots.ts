@@ -66,6 +66,8 @@ export class StepView {
 interface Slot {
   readonly element: Element;
   readonly textOf: (row: Row) => string;
+  /** The text in the page: to ask the page takes longer. */
+  shown?: string;
 }
 
 const slots = new WeakMap<HTMLElement, readonly Slot[]>();
@@ -73,7 +75,11 @@ const slots = new WeakMap<HTMLElement, readonly Slot[]>();
 function showRow(element: HTMLElement, row: Row): void {
   const known = slots.get(element) ?? slotsIn(element);
   slots.set(element, known);
-  for (const slot of known) setText(slot.element, slot.textOf(row));
+  for (const slot of known) {
+    const text = slot.textOf(row);
+    if (text !== slot.shown) setText(slot.element, text);
+    slot.shown = text;
+  }
 }
 
 /** The places of a row that change; looking for them takes longer than filling them. */

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { given } from '../../calculators/calculator.ts';
+import { parse } from '../../calculators/formula/parse.ts';
 import { fromQuery, toQuery } from '../../calculators/permalink.ts';
 import { parseEntry } from '../../calculators/quantity/parse.ts';
 
@@ -11,7 +12,12 @@ const calculator = {
     given('u', 'wheel speeds', 'velocity', '1, -2, 3 m/s', ['-10 m/s', '10 m/s'], { list: [3, 8] }),
     given('floor', 'kind of floor', 'ratio', '1', ['1', '2'], { options: { 'thick carpet': 1, 'α & β': 2 } }),
   ],
-};
+  steps: [
+    { kind: 'formula', name: 'M', means: 'torque', quantity: 'torque', unit: 'N m', formula: 'T', tree: parse('T') },
+    { kind: 'formula', name: 'w', means: 'speed', quantity: 'velocity', unit: 'm/s', formula: 'v', tree: parse('v') },
+  ],
+  results: ['M'],
+} satisfies Parameters<typeof toQuery>[0];
 
 const read = (query: string) => fromQuery(calculator, new URLSearchParams(query));
 
@@ -20,13 +26,20 @@ test('a link holds every given, in its unit', () => {
   expect(query).toBe('edition=2&v=2.5km/h&T=12kgf.cm&u=1,-2,3m/s&floor=%CE%B1%20%26%20%CE%B2');
   expect(read(query)).toEqual({
     texts: { v: '2.5km/h', T: '12kgf.cm', u: '1,-2,3m/s', floor: 'α & β' },
+    units: {},
     problems: [],
   });
 });
 
+test('the unit chosen for a result comes along', () => {
+  const query = toQuery(calculator, {}, { M: 'kgf cm' });
+  expect(query).toMatch(/&M=kgf\.cm$/);
+  expect(read(query)).toMatchObject({ units: { M: 'kgf cm' }, problems: [] });
+});
+
 test('a unit that begins with a figure stands apart from its number', () => {
   const expansion = given('k', 'expansion', 'temperature coefficient', '12 ppm/K', ['0 1/K', '1 1/K']);
-  const one = { edition: 1, given: [expansion] };
+  const one = { edition: 1, given: [expansion], steps: [], results: [] };
   const query = toQuery(one, { k: { value: 5, unit: '1/K' } });
   const { texts } = fromQuery(one, new URLSearchParams(query));
   expect(parseEntry(texts['k'] ?? '', 'temperature coefficient', 'ppm/K')).toEqual({
@@ -52,6 +65,8 @@ describe('what is wrong with a link', () => {
     ['speed=3', ['The link gives “speed”, which this calculator does not take.']],
     ['__proto__=3', ['The link gives “__proto__”, which this calculator does not take.']],
     ['constructor=3', ['The link gives “constructor”, which this calculator does not take.']],
+    ['M=furlongs', ['The link asks for M in “furlongs”, which is no unit of it.']],
+    ['w=mm/s', ['The link gives “w”, which this calculator does not take.']],
     ['v=1m/s&v=2m/s', ['The link gives v more than once; the first is used.']],
   ])('“%s”', (query, problems) => {
     expect(read(query).problems).toEqual(problems);
