@@ -1,6 +1,6 @@
 import { defineCalculator } from '../calculator.ts';
 import { r } from '../givens.ts';
-import { lowerThanAxle } from './edge-steps.ts';
+import { lowerThanAxle, reachToEdge } from './edge-steps.ts';
 import { base, h, overhang, under } from './givens.ts';
 
 export const clearance = defineCalculator({
@@ -11,14 +11,7 @@ export const clearance = defineCalculator({
   question: 'Does the body hit the step, the ramp or the crest before a wheel does?',
   given: [r, h, under, overhang, base],
   steps: [
-    {
-      name: 'reach_edge',
-      means: 'how far ahead of the axle the wheel meets the edge',
-      quantity: 'length',
-      unit: 'mm',
-      formula: 'sqrt(r^2 - (r - h)^2)',
-      why: 'Axle, edge and the point above the edge make a right triangle.',
-    },
+    reachToEdge,
     {
       name: 'spare_edge',
       means: 'how much farther the wheel reaches than the body at the height of the edge',
@@ -35,12 +28,20 @@ export const clearance = defineCalculator({
       formula: 'sqrt(overhang^2 + (r - under)^2)',
     },
     {
+      name: 't_front',
+      means: 'corner to where a line from it touches the wheel',
+      quantity: 'length',
+      unit: 'mm',
+      formula: 'sqrt(max(D_front^2 - r^2, 0))',
+      why: 'A tangent is square to the radius at which it touches, so Pythagoras gives it. Nothing is left where the corner is inside the wheel.',
+    },
+    {
       name: 'approach',
       means: 'steepest ramp it can start up',
       quantity: 'angle',
       unit: 'deg',
-      formula: 'min(asin(r / max(r, D_front)) - atan2(r - under, overhang), 90deg)',
-      why: 'The line from the corner that just touches the wheel: the angle between the line to the axle and the tangent has the sine r/D.',
+      formula: 'min(atan2(r, t_front) - atan2(r - under, overhang), 90deg)',
+      why: 'The tangent is the ramp that corner and wheel touch at once: its angle from the line to the axle, less that of this line from the level.',
     },
     {
       name: 'D_middle',
@@ -50,11 +51,18 @@ export const clearance = defineCalculator({
       formula: 'sqrt((base / 2)^2 + (r - under)^2)',
     },
     {
+      name: 't_middle',
+      means: 'that point to where a line from it touches the wheel',
+      quantity: 'length',
+      unit: 'mm',
+      formula: 'sqrt(max(D_middle^2 - r^2, 0))',
+    },
+    {
       name: 'breakover',
       means: 'sharpest crest it can cross, as the change of slope',
       quantity: 'angle',
       unit: 'deg',
-      formula: '2 * min(asin(r / max(r, D_middle)) - atan2(r - under, base / 2), 90deg)',
+      formula: '2 * min(atan2(r, t_middle) - atan2(r - under, base / 2), 90deg)',
       why: 'The same tangent from the middle of the body to the wheel on each side.',
     },
   ],
