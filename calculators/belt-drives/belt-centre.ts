@@ -1,7 +1,9 @@
 import { defineCalculator } from '../calculator.ts';
 import { p, z1, z2 } from '../givens.ts';
 import { shim, z_b } from './givens.ts';
-import { exactLength, pitchCircles, shortestBelt } from './pitch-circles.ts';
+import { exactLength, nearlyTouching, pitchCircles, shortestBelt } from './pitch-circles.ts';
+import { freeSpan, spanAngle } from './span-steps.ts';
+import { lengthOfTeeth } from './tooth-steps.ts';
 
 export const beltCentre = defineCalculator({
   id: 'belt-centre',
@@ -13,7 +15,7 @@ export const beltCentre = defineCalculator({
   steps: [
     ...pitchCircles,
     ...shortestBelt,
-    { name: 'L_b', means: 'length of the belt', quantity: 'length', unit: 'mm', formula: 'z_b * p' },
+    lengthOfTeeth,
     {
       name: 'C',
       means: 'distance between the two shafts',
@@ -24,14 +26,8 @@ export const beltCentre = defineCalculator({
       between: ['C_touch', 'L_b / 2'],
       why: 'Two spans and two arcs must be the belt. The centre distance stands in a root and in an arcsine, so it is found by trial.',
     },
-    {
-      name: 'phi_b',
-      means: 'angle of a span to the line of shafts',
-      quantity: 'angle',
-      unit: 'deg',
-      formula: 'asin((D2 - D1) / (2 * C))',
-    },
-    { name: 'span', means: 'free length of a span', quantity: 'length', unit: 'mm', formula: 'C * cos(phi_b)' },
+    spanAngle,
+    freeSpan,
     {
       name: 'B',
       means: 'belt that is left for the two spans, about',
@@ -89,10 +85,7 @@ export const beltCentre = defineCalculator({
     },
   ],
   cautions: [
-    {
-      when: 'C < C_touch + p',
-      says: 'The pitch circles are less than a tooth apart. Pulleys with flanges are larger than their pitch circles, and may touch: look at their outer diameters.',
-    },
+    nearlyTouching,
     {
       when: 'dC_about > 0.0005 * C',
       says: 'The pulleys are so unlike and so close that the closed formula is off by {dC_about}. Drill for the exact distance.',

@@ -1,6 +1,8 @@
 import { defineCalculator } from '../calculator.ts';
 import { C, p, z1, z2 } from '../givens.ts';
-import { exactLength, pitchCircles, shortestBelt } from './pitch-circles.ts';
+import { apart, exactLength, nearlyTouching, pitchCircles, shortestBelt } from './pitch-circles.ts';
+import { freeSpan, spanAngle, teethInMesh } from './span-steps.ts';
+import { lengthOfTeeth, ratioOfTeeth } from './tooth-steps.ts';
 
 export const beltLength = defineCalculator({
   id: 'belt-length',
@@ -12,28 +14,11 @@ export const beltLength = defineCalculator({
   steps: [
     ...pitchCircles,
     {
-      name: 'ratio_z',
-      means: 'turns of pulley 1 for one turn of pulley 2',
-      quantity: 'ratio',
-      unit: '',
-      formula: 'z2 / z1',
+      ...ratioOfTeeth,
       why: 'The belt carries teeth over one by one, so both pulleys pass equally many.',
     },
-    {
-      name: 'phi_b',
-      means: 'angle of a span to the line of shafts',
-      quantity: 'angle',
-      unit: 'deg',
-      formula: 'asin((D2 - D1) / (2 * C))',
-      why: 'A span touches both pulleys, so over the centre distance it rises by the difference of the radii. The radius stands square on the span, which makes it a sine and not a tangent.',
-    },
-    {
-      name: 'span',
-      means: 'free length of a span',
-      quantity: 'length',
-      unit: 'mm',
-      formula: 'C * cos(phi_b)',
-    },
+    spanAngle,
+    freeSpan,
     {
       name: 'wrap_1',
       means: 'wrap of pulley 1',
@@ -67,7 +52,7 @@ export const beltLength = defineCalculator({
       formula: 'max(round(z_L), z_least)',
       why: 'A belt has whole teeth. One that would pull the pulleys into each other is passed over.',
     },
-    { name: 'L_b', means: 'length of the belt with so many teeth', quantity: 'length', unit: 'mm', formula: 'z_b * p' },
+    { ...lengthOfTeeth, means: 'length of the belt with so many teeth' },
     {
       name: 'C_b',
       means: 'centre distance that this belt asks for',
@@ -85,13 +70,7 @@ export const beltLength = defineCalculator({
       unit: 'mm',
       formula: 'C_b - C',
     },
-    {
-      name: 'z_mesh',
-      means: 'teeth in mesh on the smaller pulley',
-      quantity: 'ratio',
-      unit: '',
-      formula: 'min(z1, z2) * min(wrap_1, wrap_2) / 360deg',
-    },
+    teethInMesh('min(wrap_1, wrap_2)'),
     {
       name: 'z_whole',
       means: 'whole teeth in mesh, as tables count them',
@@ -111,22 +90,13 @@ export const beltLength = defineCalculator({
     },
   ],
   results: ['D1', 'D2', 'ratio_z', 'L_open', 'z_b', 'C_b', 'dC', 'span', 'wrap_1', 'wrap_2', 'z_whole', 'z_spare'],
-  requires: [
-    {
-      given: 'C',
-      holds: 'C > C_touch',
-      says: 'The pulleys overlap: their pitch circles touch at a centre distance C of {C_touch in mm}. Give more than that.',
-    },
-  ],
+  requires: [apart],
   cautions: [
     {
       when: 'z_whole < 6',
       says: 'The smaller pulley has {z_whole} whole teeth in mesh. Under six, the share of its pull that a belt may carry falls: take a larger pulley, or move the shafts apart.',
     },
-    {
-      when: 'C < C_touch + p',
-      says: 'The pitch circles are less than a tooth apart. Pulleys with flanges are larger than their pitch circles, and may touch: look at their outer diameters.',
-    },
+    nearlyTouching,
     {
       when: 'abs(dC) > 0.0005 * C',
       says: 'No belt of whole teeth fits {C} exactly. The centre distance must change by {dC}. Leave a slot or a shim to tighten the belt.',

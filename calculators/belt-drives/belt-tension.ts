@@ -1,6 +1,8 @@
 import { defineCalculator } from '../calculator.ts';
 import { C, p, z1, z2 } from '../givens.ts';
 import { F_a, pre, service, T_1 } from './givens.ts';
+import { apart, pitchCircles } from './pitch-circles.ts';
+import { spanAngle, teethInMesh } from './span-steps.ts';
 
 export const beltTension = defineCalculator({
   id: 'belt-tension',
@@ -10,23 +12,8 @@ export const beltTension = defineCalculator({
   question: 'How tight must the belt be, and what does the shaft feel?',
   given: [T_1, p, z1, z2, C, pre, F_a, service],
   steps: [
-    {
-      name: 'D1',
-      means: 'pitch diameter of pulley 1',
-      quantity: 'length',
-      unit: 'mm',
-      formula: 'p * z1 / pi',
-      why: 'A tooth of the pulley takes one pitch of its circumference.',
-    },
-    { name: 'D2', means: 'pitch diameter of pulley 2', quantity: 'length', unit: 'mm', formula: 'p * z2 / pi' },
-    {
-      name: 'phi_b',
-      means: 'angle of a span to the line of shafts',
-      quantity: 'angle',
-      unit: 'deg',
-      formula: 'asin((D2 - D1) / (2 * C))',
-      why: 'A span touches both pulleys, so over the centre distance it rises by the difference of the radii.',
-    },
+    ...pitchCircles,
+    spanAngle,
     {
       name: 'F_u',
       means: 'pull that the torque needs',
@@ -95,13 +82,7 @@ export const beltTension = defineCalculator({
       unit: 'N',
       formula: '2 * F_0 * cos(phi_b)',
     },
-    {
-      name: 'z_mesh',
-      means: 'teeth in mesh on the smaller pulley',
-      quantity: 'ratio',
-      unit: '',
-      formula: 'min(z1, z2) * (pi - 2 * abs(phi_b)) / (2 * pi)',
-    },
+    teethInMesh('(180deg - 2 * abs(phi_b))'),
     {
       name: 'k_mesh',
       means: 'share of the allowed pull with so many teeth',
@@ -119,13 +100,7 @@ export const beltTension = defineCalculator({
     },
   ],
   results: ['F_u', 'F_0', 'F_t', 'F_s', 'F_shaft', 'lean', 'F_rest', 'z_mesh', 'margin_b'],
-  requires: [
-    {
-      given: 'C',
-      holds: 'C > (D1 + D2) / 2',
-      says: 'The pulleys overlap: their diameters are {D1} and {D2}. Give a centre distance C of more than half their sum.',
-    },
-  ],
+  requires: [apart],
   cautions: [
     {
       when: 'pre < 0.5',

@@ -19,6 +19,18 @@ export const pitchCircles = [
   },
 ] as const;
 
+/** Pulleys nearer than this are refused where the centre distance is given. */
+export const apart = {
+  given: 'C',
+  holds: 'C > C_touch',
+  says: 'The pulleys overlap: their pitch circles touch at a centre distance C of {C_touch in mm}. Give more than that.',
+} as const;
+
+export const nearlyTouching = {
+  when: 'C < C_touch + p',
+  says: 'The pitch circles are less than a tooth apart. Pulleys with flanges are larger than their pitch circles, and may touch: look at their outer diameters.',
+} as const;
+
 /** The shortest belt that goes round two pulleys: they touch. */
 export const shortestBelt = [
   {
@@ -45,6 +57,7 @@ export const shortestBelt = [
   },
 ] as const;
 
-/** The exact length of an open belt, with the centre distance under the name given. */
+/** The angle of a span to the line of shafts, and the exact length of an open belt, with the centre distance under the name given. */
+export const leanOfSpan = (C: string): string => `asin((D2 - D1) / (2 * ${C}))`;
 export const exactLength = (C: string): string =>
-  `2 * sqrt(${C}^2 - ((D2 - D1) / 2)^2) + pi * (D1 + D2) / 2 + (D2 - D1) * asin((D2 - D1) / (2 * ${C}))`;
+  `2 * sqrt(${C}^2 - ((D2 - D1) / 2)^2) + pi * (D1 + D2) / 2 + (D2 - D1) * ${leanOfSpan(C)}`;

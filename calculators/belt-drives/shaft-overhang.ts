@@ -2,6 +2,15 @@ import { defineCalculator, withUsual } from '../calculator.ts';
 import { d, T } from '../givens.ts';
 import { a1, a2, E, F1, F2, K_f, L_b, psi, S_e, S_y } from './givens.ts';
 
+/** What two loads do together: their arrows stand at an angle to each other. */
+const together = (one: string, two: string): string => `sqrt((${one} + ${two} * cos(psi))^2 + (${two} * sin(psi))^2)`;
+
+/** What one load at one overhang does by itself. */
+const momentOf = (F: string, a: string): string => `${F} * ${a}`;
+const outerShareOf = (F: string, a: string): string => `${F} * (1 + ${a} / L_b)`;
+const slopeUnder = (F: string, a: string): string => `${F} * ${a} * (2 * L_b + 3 * ${a}) / (6 * E * I_b)`;
+const sagUnder = (F: string, a: string): string => `${F} * ${a}^2 * (L_b + ${a}) / (3 * E * I_b)`;
+
 export const shaftOverhang = defineCalculator({
   id: 'shaft-overhang',
   edition: 1,
@@ -15,21 +24,21 @@ export const shaftOverhang = defineCalculator({
       means: 'bending moment of load 1 at the outer bearing',
       quantity: 'torque',
       unit: 'N m',
-      formula: 'F1 * a1',
+      formula: momentOf('F1', 'a1'),
     },
     {
       name: 'M2',
       means: 'bending moment of load 2 at the outer bearing',
       quantity: 'torque',
       unit: 'N m',
-      formula: 'F2 * a2',
+      formula: momentOf('F2', 'a2'),
     },
     {
       name: 'M_b',
       means: 'bending moment at the outer bearing',
       quantity: 'torque',
       unit: 'N m',
-      formula: 'sqrt((M1 + M2 * cos(psi))^2 + (M2 * sin(psi))^2)',
+      formula: together('M1', 'M2'),
       why: 'Moments add like the arrows of their loads: what load 2 has along load 1 counts with it, and what it has across makes a right angle with that.',
     },
     {
@@ -61,7 +70,7 @@ export const shaftOverhang = defineCalculator({
       means: 'share of load 1 in the load on the outer bearing',
       quantity: 'force',
       unit: 'N',
-      formula: 'F1 * (1 + a1 / L_b)',
+      formula: outerShareOf('F1', 'a1'),
       why: 'It carries the load, and what the inner bearing pulls against it.',
     },
     {
@@ -69,14 +78,14 @@ export const shaftOverhang = defineCalculator({
       means: 'share of load 2 in it',
       quantity: 'force',
       unit: 'N',
-      formula: 'F2 * (1 + a2 / L_b)',
+      formula: outerShareOf('F2', 'a2'),
     },
     {
       name: 'R_out',
       means: 'load on the outer bearing',
       quantity: 'force',
       unit: 'N',
-      formula: 'sqrt((P1 + P2 * cos(psi))^2 + (P2 * sin(psi))^2)',
+      formula: together('P1', 'P2'),
     },
     {
       name: 'sigma_b',
@@ -127,7 +136,7 @@ export const shaftOverhang = defineCalculator({
       means: 'slope that load 1 alone makes at its place',
       quantity: 'angle',
       unit: 'deg',
-      formula: 'F1 * a1 * (2 * L_b + 3 * a1) / (6 * E * I_b)',
+      formula: slopeUnder('F1', 'a1'),
       why: 'Between the bearings the shaft bows and tilts in the outer bearing; beyond it, the overhang bends on its own.',
     },
     {
@@ -135,7 +144,7 @@ export const shaftOverhang = defineCalculator({
       means: 'how far load 1 alone bends it at the place of load 2',
       quantity: 'length',
       unit: 'mm',
-      formula: 'F1 * a1^2 * (L_b + a1) / (3 * E * I_b) + slope_1 * (a2 - a1)',
+      formula: `${sagUnder('F1', 'a1')} + slope_1 * (a2 - a1)`,
       why: 'Beyond load 1 nothing bends the shaft on its account, so there it goes on straight at that slope.',
     },
     {
@@ -143,28 +152,28 @@ export const shaftOverhang = defineCalculator({
       means: 'slope that load 2 alone makes at its place',
       quantity: 'angle',
       unit: 'deg',
-      formula: 'F2 * a2 * (2 * L_b + 3 * a2) / (6 * E * I_b)',
+      formula: slopeUnder('F2', 'a2'),
     },
     {
       name: 'sag_2',
       means: 'how far load 2 alone bends it there',
       quantity: 'length',
       unit: 'mm',
-      formula: 'F2 * a2^2 * (L_b + a2) / (3 * E * I_b)',
+      formula: sagUnder('F2', 'a2'),
     },
     {
       name: 'sag',
       means: 'deflection at load 2',
       quantity: 'length',
       unit: 'mm',
-      formula: 'sqrt((sag_1 + sag_2 * cos(psi))^2 + (sag_2 * sin(psi))^2)',
+      formula: together('sag_1', 'sag_2'),
     },
     {
       name: 'tilt',
       means: 'slope at load 2',
       quantity: 'angle',
       unit: 'deg',
-      formula: 'sqrt((slope_1 + slope_2 * cos(psi))^2 + (slope_2 * sin(psi))^2)',
+      formula: together('slope_1', 'slope_2'),
       why: 'The wheel and its pulley lean by this angle.',
     },
   ],

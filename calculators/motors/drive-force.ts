@@ -1,8 +1,8 @@
 import { defineCalculator } from '../calculator.ts';
 import { acc, alpha, C_rr, g, m, n, R, r, slope, theta } from '../givens.ts';
-import { alongShare, wheelAngle, wheelNumber } from '../wheel-kinematics/wheel-steps.ts';
+import { alongShare, hardestWay, wheelAngle, wheelNumber } from '../wheel-kinematics/wheel-steps.ts';
 import { acc_Omega, I_z } from './givens.ts';
-import { pushUp } from './push-steps.ts';
+import { pushAll, pushFaster, pushOfWheel, pushRolling, pushUp, worstPushOf, worstTorque } from './push-steps.ts';
 
 export const driveForce = defineCalculator({
   id: 'drive-force',
@@ -12,22 +12,10 @@ export const driveForce = defineCalculator({
   question: 'How hard must each wheel push, and which torque is that?',
   given: [m, acc, slope, C_rr, theta, n, alpha, R, r, I_z, acc_Omega, g],
   steps: [
-    { name: 'F_acc', means: 'push to speed it up', quantity: 'force', unit: 'N', formula: 'm * acc' },
+    pushFaster,
     pushUp,
-    {
-      name: 'F_roll',
-      means: 'push against rolling resistance',
-      quantity: 'force',
-      unit: 'N',
-      formula: 'C_rr * m * g * cos(slope)',
-    },
-    {
-      name: 'F_all',
-      means: 'push of the whole robot, along the heading',
-      quantity: 'force',
-      unit: 'N',
-      formula: 'F_acc + F_up + F_roll',
-    },
+    pushRolling,
+    { ...pushAll, means: 'push of the whole robot, along the heading' },
     wheelNumber,
     wheelAngle,
     alongShare,
@@ -44,7 +32,7 @@ export const driveForce = defineCalculator({
       means: 'push of each wheel, counter-clockwise positive',
       quantity: 'force',
       unit: 'N',
-      formula: '2 / n * F_all * s_i + f_turn',
+      formula: `${pushOfWheel('F_all')} + f_turn`,
       why: 'Each wheel pushes in proportion to its share of the travel. Only that share of its push points along the heading, and the squares of the shares add up to n/2: hence the factor 2/n.',
     },
     { name: 'f_abs', means: 'size of each push', brief: true, quantity: 'force', unit: 'N', formula: 'abs(f_i)' },
@@ -68,22 +56,16 @@ export const driveForce = defineCalculator({
       means: 'push of the hardest wheel at the worst heading',
       quantity: 'force',
       unit: 'N',
-      formula: '2 / n * F_all + abs(f_turn)',
+      formula: `${worstPushOf('F_all')} + abs(f_turn)`,
       why: 'Along a wheel’s drive direction its share is one, and no share is larger.',
     },
-    {
-      name: 'T_worst',
-      means: 'torque for that',
-      quantity: 'torque',
-      unit: 'N m',
-      formula: 'F_worst * r',
-    },
+    worstTorque,
     {
       name: 'theta_hard',
       means: 'a worst heading',
       quantity: 'angle',
       unit: 'deg',
-      formula: 'alpha + if(acc_Omega < 0, -90deg, 90deg)',
+      formula: hardestWay('acc_Omega'),
       why: 'Along the drive direction of wheel 1, on the side where travel and turning add up.',
     },
   ],

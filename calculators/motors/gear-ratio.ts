@@ -1,6 +1,11 @@
 import { defineCalculator, withUsual } from '../calculator.ts';
+import { ratioOfTeeth } from '../belt-drives/tooth-steps.ts';
 import { r, v } from '../givens.ts';
 import { omega_m, z_max, z_min } from './givens.ts';
+
+/** Teeth of the small one of a pair, and of the large one that comes nearest. */
+const smallTeeth = (pair: string): string => `min(z_max, z_min - 1 + ${pair})`;
+const largeTeeth = (small: string): string => `min(z_max, round(k_teeth * ${small}))`;
 
 export const gearRatio = defineCalculator({
   id: 'gear-ratio',
@@ -33,7 +38,7 @@ export const gearRatio = defineCalculator({
       brief: true,
       quantity: 'count',
       unit: '',
-      formula: 'min(z_max, z_min - 1 + i)',
+      formula: smallTeeth('i'),
     },
     {
       name: 'z_large',
@@ -41,7 +46,7 @@ export const gearRatio = defineCalculator({
       brief: true,
       quantity: 'count',
       unit: '',
-      formula: 'min(z_max, round(k_teeth * z_small))',
+      formula: largeTeeth('z_small'),
       why: 'Teeth are whole, so a ratio is met only as nearly as whole numbers allow.',
     },
     {
@@ -84,14 +89,14 @@ export const gearRatio = defineCalculator({
       brief: true,
       quantity: 'count',
       unit: '',
-      formula: 'min(z_max, z_min - 1 + i_best)',
+      formula: smallTeeth('i_best'),
     },
     {
       name: 'z_l',
       means: 'teeth of its large one',
       quantity: 'count',
       unit: '',
-      formula: 'min(z_max, round(k_teeth * z_s))',
+      formula: largeTeeth('z_s'),
     },
     {
       name: 'z1',
@@ -109,7 +114,7 @@ export const gearRatio = defineCalculator({
       unit: '',
       formula: 'if(ratio_want >= 1, z_l, z_s)',
     },
-    { name: 'ratio_b', means: 'ratio of the nearest pair', quantity: 'ratio', unit: '', formula: 'z2 / z1' },
+    { ...ratioOfTeeth, name: 'ratio_b', means: 'ratio of the nearest pair' },
     {
       name: 'v_got',
       means: 'travel speed of that pair',

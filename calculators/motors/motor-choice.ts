@@ -1,6 +1,8 @@
 import { defineCalculator } from '../calculator.ts';
 import { acc, C_rr, g, m, n, r, slope, v } from '../givens.ts';
+import { reachToEdge } from '../step-climbing/edge-steps.ts';
 import { h, margin, work_share } from './givens.ts';
+import { pushAll, pushFaster, pushRolling, pushUp, worstPushOf, worstTorque } from './push-steps.ts';
 
 export const motorChoice = defineCalculator({
   id: 'motor-choice',
@@ -10,51 +12,20 @@ export const motorChoice = defineCalculator({
   question: 'Which motor do I need?',
   given: [m, v, acc, slope, C_rr, h, n, r, margin, work_share, g],
   steps: [
-    {
-      name: 'F_up',
-      means: 'push to hold it on the slope',
-      quantity: 'force',
-      unit: 'N',
-      formula: 'm * g * sin(slope)',
-    },
-    {
-      name: 'F_roll',
-      means: 'push against rolling resistance',
-      quantity: 'force',
-      unit: 'N',
-      formula: 'C_rr * m * g * cos(slope)',
-    },
-    { name: 'F_acc', means: 'push to speed it up', quantity: 'force', unit: 'N', formula: 'm * acc' },
-    {
-      name: 'F_all',
-      means: 'push of the whole robot',
-      quantity: 'force',
-      unit: 'N',
-      formula: 'F_up + F_roll + F_acc',
-    },
+    pushUp,
+    pushRolling,
+    pushFaster,
+    pushAll,
     {
       name: 'F_worst',
       means: 'push of the hardest wheel at the worst heading',
       quantity: 'force',
       unit: 'N',
-      formula: '2 / n * F_all',
+      formula: worstPushOf('F_all'),
       why: 'The worst heading is along a wheel’s drive direction. That wheel then does two shares of an even split, whatever the number of wheels.',
     },
-    {
-      name: 'T_drive',
-      means: 'torque of the hardest wheel while driving',
-      quantity: 'torque',
-      unit: 'N m',
-      formula: 'F_worst * r',
-    },
-    {
-      name: 'lever',
-      means: 'distance of the axle from the edge of the step, along the floor',
-      quantity: 'length',
-      unit: 'mm',
-      formula: 'sqrt(h * (2 * r - h))',
-      why: 'From the axle to the edge is one radius, and the axle stands r − h above the edge. By Pythagoras its square is r² − (r − h)², which is h (2r − h).',
-    },
+    { ...worstTorque, name: 'T_drive', means: 'torque of the hardest wheel while driving' },
+    { ...reachToEdge, name: 'lever', means: 'distance of the axle from the edge of the step, along the floor' },
     {
       name: 'T_step',
       means: 'torque for a wheel to lift its share of the weight on to the step',

@@ -2,6 +2,11 @@ import { defineCalculator } from '../calculator.ts';
 import { I_m } from '../givens.ts';
 import { R_th, R_w, tau_th, Theta_0, Theta_a, Theta_max, Theta_w } from './givens.ts';
 
+const resistanceAt = (temperature: string): string => `R_w * (1 + alpha_c * (${temperature} - Theta_w))`;
+
+/** The heat that the rising resistance adds, and what that adds again, all summed. */
+const fedBack = (alone: string): string => `${alone} / (1 - q_hot)`;
+
 export const motorHeat = defineCalculator({
   id: 'motor-heat',
   edition: 1,
@@ -23,7 +28,7 @@ export const motorHeat = defineCalculator({
       means: 'resistance of the winding at the temperature of the air',
       quantity: 'resistance',
       unit: 'ohm',
-      formula: 'R_w * (1 + alpha_c * (Theta_a - Theta_w))',
+      formula: resistanceAt('Theta_a'),
     },
     {
       name: 'P_a',
@@ -53,7 +58,7 @@ export const motorHeat = defineCalculator({
       means: 'how much warmer it gets in the end',
       quantity: 'temperature difference',
       unit: 'K',
-      formula: 'dTheta_cold / (1 - q_hot)',
+      formula: fedBack('dTheta_cold'),
       why: 'A share of a share of a share: the sum of them all is one over what is missing to one. At a share of one there is no end.',
     },
     {
@@ -68,7 +73,7 @@ export const motorHeat = defineCalculator({
       means: 'time constant with the resistance rising',
       quantity: 'time',
       unit: 'min',
-      formula: 'tau_th / (1 - q_hot)',
+      formula: fedBack('tau_th'),
       why: 'The end is further off, but the start is as quick as before, so it takes longer.',
     },
     {
@@ -98,7 +103,7 @@ export const motorHeat = defineCalculator({
       means: 'resistance of the winding at its limit',
       quantity: 'resistance',
       unit: 'ohm',
-      formula: 'R_w * (1 + alpha_c * (Theta_max - Theta_w))',
+      formula: resistanceAt('Theta_max'),
     },
     {
       name: 'I_hold',

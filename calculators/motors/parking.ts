@@ -1,8 +1,8 @@
 import { defineCalculator } from '../calculator.ts';
 import { alpha, g, m, n, r, slope, up } from '../givens.ts';
-import { wheelAngle, wheelNumber } from '../wheel-kinematics/wheel-steps.ts';
+import { along, largestShare, shareSize, wheelAngle, wheelNumber } from '../wheel-kinematics/wheel-steps.ts';
 import { T_hold } from './givens.ts';
-import { largestShare, pushUp, shareSize } from './push-steps.ts';
+import { pushOfWheel, pushUp, worstPushOf } from './push-steps.ts';
 
 export const parking = defineCalculator({
   id: 'parking',
@@ -20,24 +20,24 @@ export const parking = defineCalculator({
       means: 'share of the way uphill along each wheel’s drive direction',
       quantity: 'ratio',
       unit: '',
-      formula: 'sin(up - alpha_i)',
+      formula: along('up'),
     },
     {
       name: 'f_i',
       means: 'push of each wheel, counter-clockwise positive',
       quantity: 'force',
       unit: 'N',
-      formula: '2 / n * F_up * s_i',
+      formula: pushOfWheel('F_up'),
       why: 'Standing still asks the same of the wheels as driving: each pushes in proportion to its share.',
     },
     shareSize,
-    largestShare,
+    { ...largestShare, means: 'share of the hardest wheel' },
     {
       name: 'T_top',
       means: 'torque of the hardest wheel',
       quantity: 'torque',
       unit: 'N m',
-      formula: '2 / n * F_up * s_top * r',
+      formula: `${worstPushOf('F_up')} * s_top * r`,
     },
     {
       name: 'margin_T',
@@ -51,7 +51,7 @@ export const parking = defineCalculator({
       means: 'torque of the hardest wheel, however it is parked',
       quantity: 'torque',
       unit: 'N m',
-      formula: '2 / n * F_up * r',
+      formula: `${worstPushOf('F_up')} * r`,
       why: 'With a drive direction straight uphill a wheel has a share of one.',
     },
     {

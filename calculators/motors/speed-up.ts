@@ -1,8 +1,7 @@
 import { defineCalculator } from '../calculator.ts';
 import { alpha, C_rr, g, m, mu, n, omega_w, r, ratio, T_w, theta } from '../givens.ts';
-import { alongShare, wheelAngle, wheelNumber } from '../wheel-kinematics/wheel-steps.ts';
+import { alongShare, largestShare, shareSize, wheelAngle, wheelNumber } from '../wheel-kinematics/wheel-steps.ts';
 import { J, J_wheel, reach } from './givens.ts';
-import { largestShare, shareSize } from './push-steps.ts';
 
 export const speedUp = defineCalculator({
   id: 'speed-up',
@@ -16,7 +15,7 @@ export const speedUp = defineCalculator({
     wheelAngle,
     alongShare,
     shareSize,
-    largestShare,
+    { ...largestShare, means: 'share of the hardest wheel' },
     {
       name: 'm_spin',
       means: 'mass that rotors and wheels count for',

@@ -1,17 +1,23 @@
 import { defineCalculator, withUsual } from '../calculator.ts';
 import {
+  firstToSlip,
   loadFlat,
   loadGainedBraking,
   loadLean,
   loadLevel,
   loadStanding,
   offLine,
+  offLineOf,
   pushTakenOff,
+  slipAcceleration,
   towardsWheel,
 } from '../friction/load-steps.ts';
 import { alpha, C_rr, g, m, mu, n, R, r, slope, T_w, theta, up, v, x, y, z } from '../givens.ts';
-import { acrossShare, alongShare, wheelAngle, wheelNumber } from '../wheel-kinematics/wheel-steps.ts';
+import { acrossShare, along, alongShare, wheelAngle, wheelNumber } from '../wheel-kinematics/wheel-steps.ts';
 import { t_react } from './givens.ts';
+
+/** From the speed of travel to a stand, braking evenly. */
+const brakedOver = (braking: string): string => `v^2 / (2 * ${braking})`;
 
 export const stopping = defineCalculator({
   id: 'stopping',
@@ -36,14 +42,14 @@ export const stopping = defineCalculator({
       means: 'centre of mass off the line uphill, to its right',
       quantity: 'length',
       unit: 'mm',
-      formula: 'x * sin(up) - y * cos(up)',
+      formula: offLineOf('up'),
     },
     {
       name: 'f_0',
       means: 'push of each wheel before it brakes, counter-clockwise positive',
       quantity: 'force',
       unit: 'N',
-      formula: 'm * g / n * sin(slope) * (2 * sin(up - alpha_i) + y_up / R)',
+      formula: `m * g / n * sin(slope) * (2 * ${along('up')} + y_up / R)`,
       why: 'The wheels hold the robot on the slope, and keep it from turning if its weight sits to one side.',
     },
     offLine,
@@ -87,21 +93,8 @@ export const stopping = defineCalculator({
       unit: '',
       formula: 'max(use_back, use_on)',
     },
-    {
-      name: 'use_top',
-      means: 'share of the wheel that slips first',
-      brief: true,
-      quantity: 'ratio',
-      unit: '',
-      formula: 'max(use_i)',
-    },
-    {
-      name: 'a_grip',
-      means: 'braking at which the first wheel slips or lifts',
-      quantity: 'acceleration',
-      unit: 'm/s^2',
-      formula: 'g / use_top',
-    },
+    firstToSlip,
+    { ...slipAcceleration, name: 'a_grip', means: 'braking at which the first wheel slips or lifts' },
     {
       name: 'f_T',
       means: 'push that the stall torque gives a wheel',
@@ -173,21 +166,21 @@ export const stopping = defineCalculator({
       means: 'braking distance by grip',
       quantity: 'length',
       unit: 'm',
-      formula: 'v^2 / (2 * a_grip)',
+      formula: brakedOver('a_grip'),
     },
     {
       name: 's_motor',
       means: 'braking distance by the motors',
       quantity: 'length',
       unit: 'm',
-      formula: 'v^2 / (2 * a_motor)',
+      formula: brakedOver('a_motor'),
     },
     {
       name: 's_coast',
       means: 'coasting distance, power lost',
       quantity: 'length',
       unit: 'm',
-      formula: 'v^2 / (2 * a_coast)',
+      formula: brakedOver('a_coast'),
     },
     {
       name: 's_power',

@@ -1,5 +1,6 @@
 import { defineCalculator, withUsual } from '../calculator.ts';
 import { gamma, half_base, half_track, Omega, omega_max, pattern, r, v_x, v_y } from '../givens.ts';
+import { topRimSpeed, wheelSpeed } from './rim-steps.ts';
 
 export const angledRollers = defineCalculator({
   id: 'angled-rollers',
@@ -82,13 +83,7 @@ export const angledRollers = defineCalculator({
       unit: 'm/s',
       formula: 'ahead_i + k_i * cot_gamma * left_i',
     },
-    {
-      name: 'omega',
-      means: 'wheel speed, forwards positive',
-      quantity: 'angular velocity',
-      unit: 'rpm',
-      formula: 'u / r',
-    },
+    { ...wheelSpeed, means: 'wheel speed, forwards positive' },
     {
       name: 'u_k',
       means: 'rim speeds with the slant’s sign',
@@ -120,7 +115,7 @@ export const angledRollers = defineCalculator({
       formula: 'half_track + pattern * half_base * cot_gamma',
       why: 'The rim speed that one radian a second asks of every wheel, as a length. With the other mounting its two parts work against each other.',
     },
-    { name: 'u_max', means: 'top rim speed', brief: true, quantity: 'velocity', unit: 'm/s', formula: 'r * omega_max' },
+    { ...topRimSpeed, brief: true },
     {
       name: 'v_ahead',
       means: 'top speed straight ahead',

@@ -1,5 +1,6 @@
 import { defineCalculator } from '../calculator.ts';
 import { alpha, omega, R, r } from '../givens.ts';
+import { rimSpeedFor, travelOf, turningOf } from './rim-steps.ts';
 import { wheelAngle, wheelNumber } from './wheel-steps.ts';
 
 export const bodyMotion = defineCalculator({
@@ -40,7 +41,7 @@ export const bodyMotion = defineCalculator({
       means: 'speed straight ahead',
       quantity: 'velocity',
       unit: 'm/s',
-      formula: '2 / n * sum(u_x)',
+      formula: travelOf('u_x'),
       why: 'The motion that fits all wheels best in the sense of least squares. For evenly spaced wheels the squares of sin α add up to n/2, whence the 2/n.',
     },
     {
@@ -48,14 +49,14 @@ export const bodyMotion = defineCalculator({
       means: 'speed to the left',
       quantity: 'velocity',
       unit: 'm/s',
-      formula: '2 / n * sum(u_y)',
+      formula: travelOf('u_y'),
     },
     {
       name: 'Omega',
       means: 'yaw rate, counter-clockwise',
       quantity: 'angular velocity',
       unit: 'deg/s',
-      formula: 'sum(u) / (n * R)',
+      formula: turningOf('u'),
       why: 'Travel adds up to nothing round the circle, so what is left of the sum is turning.',
     },
     {
@@ -77,7 +78,7 @@ export const bodyMotion = defineCalculator({
       means: 'what each wheel turns beside the best fit',
       quantity: 'velocity',
       unit: 'm/s',
-      formula: 'u - (v_y * cos(alpha_i) - v_x * sin(alpha_i) + R * Omega)',
+      formula: `u - (${rimSpeedFor('v_x', 'v_y', 'R * Omega')})`,
       why: 'Three wheels fit any motion. A fourth one can disagree: then one of them slips, or a reading is wrong.',
     },
     {

@@ -1,6 +1,10 @@
 import { defineCalculator } from '../calculator.ts';
 import { alpha, counts, e_d, e_R, e_r, n, R, r, ratio, s, theta, turns } from '../givens.ts';
-import { alongShare, wheelAngle, wheelNumber } from './wheel-steps.ts';
+import { travelOfCount } from './rim-steps.ts';
+import { alongShare, largestShare, shareSize, wheelAngle, wheelNumber } from './wheel-steps.ts';
+
+/** How far aside an arc ends whose heading is off by so much at its end. */
+const strayOnArc = (off: string): string => `if(${off} == 0, 0, s * (1 - cos(${off})) / ${off})`;
 
 export const deadReckoning = defineCalculator({
   id: 'dead-reckoning',
@@ -10,13 +14,7 @@ export const deadReckoning = defineCalculator({
   question: 'I drive by the encoders for a while: where am I, and how wrong can that be?',
   given: [counts, ratio, n, alpha, r, R, theta, s, turns, e_r, e_R, e_d],
   steps: [
-    {
-      name: 'd_count',
-      means: 'rim travel for each count',
-      quantity: 'length',
-      unit: 'mm',
-      formula: '2 * pi * r / (counts * ratio)',
-    },
+    travelOfCount('(counts * ratio)'),
     {
       name: 'turn_counts',
       means: 'counts of a wheel for one turn of the robot on the spot',
@@ -54,13 +52,13 @@ export const deadReckoning = defineCalculator({
       means: 'sideways error if it turns evenly all the way',
       quantity: 'length',
       unit: 'm',
-      formula: 'if(dtheta_turn == 0, 0, s * (1 - cos(dtheta_turn)) / dtheta_turn)',
+      formula: strayOnArc('dtheta_turn'),
     },
     wheelNumber,
     wheelAngle,
     alongShare,
-    { name: 's_abs', means: 'size of each share', brief: true, quantity: 'ratio', unit: '', formula: 'abs(s_i)' },
-    { name: 's_top', means: 'largest share', brief: true, quantity: 'ratio', unit: '', formula: 'max(s_abs)' },
+    shareSize,
+    largestShare,
     {
       name: 'dtheta_one',
       means: 'error of the heading when one wheel alone is wrong',
@@ -74,7 +72,7 @@ export const deadReckoning = defineCalculator({
       means: 'sideways error when one wheel alone is wrong',
       quantity: 'length',
       unit: 'm',
-      formula: 'if(dtheta_one == 0, 0, s * (1 - cos(dtheta_one)) / dtheta_one)',
+      formula: strayOnArc('dtheta_one'),
       why: 'The heading goes off evenly along the path, so the path is an arc.',
     },
   ],

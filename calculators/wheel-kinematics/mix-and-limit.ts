@@ -1,5 +1,6 @@
 import { defineCalculator } from '../calculator.ts';
 import { alpha, dead, full, least, n, stick_turn, stick_x, stick_y } from '../givens.ts';
+import { rimSpeedFor } from './rim-steps.ts';
 import { wheelAngle, wheelNumber } from './wheel-steps.ts';
 
 export const mixAndLimit = defineCalculator({
@@ -54,7 +55,7 @@ export const mixAndLimit = defineCalculator({
       means: 'what each wheel would get without a limit',
       quantity: 'ratio',
       unit: '',
-      formula: 'want_y * cos(alpha_i) - want_x * sin(alpha_i) + want_turn',
+      formula: rimSpeedFor('want_x', 'want_y', 'want_turn'),
       why: 'The equation of a wheel with the sticks in place of speeds: its share of the travel, plus the turning.',
     },
     {

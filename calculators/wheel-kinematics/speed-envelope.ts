@@ -1,6 +1,7 @@
 import { defineCalculator } from '../calculator.ts';
 import { alpha, n, Omega, omega_max, R, r, theta } from '../givens.ts';
-import { alongShare, wheelAngle, wheelNumber } from './wheel-steps.ts';
+import { topRimSpeed } from './rim-steps.ts';
+import { alongShare, hardestWay, wheelAngle, wheelNumber } from './wheel-steps.ts';
 
 export const speedEnvelope = defineCalculator({
   id: 'speed-envelope',
@@ -10,13 +11,7 @@ export const speedEnvelope = defineCalculator({
   question: 'How fast can it go in each direction, and while turning?',
   given: [n, alpha, R, r, omega_max, Omega, theta],
   steps: [
-    {
-      name: 'u_max',
-      means: 'top rim speed',
-      quantity: 'velocity',
-      unit: 'm/s',
-      formula: 'r * omega_max',
-    },
+    topRimSpeed,
     {
       name: 'u_turn',
       means: 'rim speed that turning takes of every wheel',
@@ -71,7 +66,7 @@ export const speedEnvelope = defineCalculator({
       means: 'slowest heading',
       quantity: 'angle',
       unit: 'deg',
-      formula: 'alpha + if(Omega < 0, -90deg, 90deg)',
+      formula: hardestWay('Omega'),
       why: 'Along the drive direction of wheel 1. The other wheels repeat it every 360°/n.',
     },
     {

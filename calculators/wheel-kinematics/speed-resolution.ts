@@ -1,5 +1,6 @@
 import { defineCalculator } from '../calculator.ts';
 import { counts, dt, r, ratio, v } from '../givens.ts';
+import { travelOfCount } from './rim-steps.ts';
 
 export const speedResolution = defineCalculator({
   id: 'speed-resolution',
@@ -16,13 +17,7 @@ export const speedResolution = defineCalculator({
       unit: '',
       formula: 'counts * ratio',
     },
-    {
-      name: 'd_count',
-      means: 'rim travel for each count',
-      quantity: 'length',
-      unit: 'mm',
-      formula: '2 * pi * r / wheel_counts',
-    },
+    travelOfCount('wheel_counts'),
     {
       name: 'v_step',
       means: 'smallest step of the measured rim speed',

@@ -1,5 +1,6 @@
 import { defineCalculator } from '../calculator.ts';
 import { alpha, e_w, R, s, theta } from '../givens.ts';
+import { travelOf, turningOf } from './rim-steps.ts';
 import { acrossShare, alongShare, wheelAngle, wheelNumber } from './wheel-steps.ts';
 
 export const straightness = defineCalculator({
@@ -61,7 +62,7 @@ export const straightness = defineCalculator({
       means: 'how much the heading goes off for each metre',
       quantity: 'curvature',
       unit: 'deg/m',
-      formula: 'sum(excess) / (n * R)',
+      formula: turningOf('excess'),
       why: 'The yaw is the sum of the rim travels over nR. Without errors the sum is zero.',
     },
     {
@@ -77,7 +78,7 @@ export const straightness = defineCalculator({
       means: 'drift to the left for each metre, without turning',
       quantity: 'ratio',
       unit: '%',
-      formula: '2 / n * sum(excess_c)',
+      formula: travelOf('excess_c'),
       why: 'The excess rim travels also add up to a small travel of their own. Its part across the path is a drift that a yaw sensor does not see.',
     },
     {

@@ -1,5 +1,6 @@
 import { defineCalculator } from '../calculator.ts';
 import { alpha, n, Omega, R, r, theta, v } from '../givens.ts';
+import { wheelSpeed } from './rim-steps.ts';
 import { acrossShare, alongShare, wheelAngle, wheelNumber } from './wheel-steps.ts';
 
 export const wheelSpeeds = defineCalculator({
@@ -21,13 +22,7 @@ export const wheelSpeeds = defineCalculator({
       formula: 'v * s_i + R * Omega',
       why: 'Each wheel rolls its share of the travel; turning on the spot adds the same speed to every wheel, the yaw rate times its distance from the centre.',
     },
-    {
-      name: 'omega',
-      means: 'wheel speed, counter-clockwise positive',
-      quantity: 'angular velocity',
-      unit: 'rpm',
-      formula: 'u / r',
-    },
+    wheelSpeed,
     {
       name: 'omega_abs',
       brief: true,

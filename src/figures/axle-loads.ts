@@ -1,5 +1,5 @@
 import { key } from './key.ts';
-import { arrow, at, element, figure, label, line, move, path, polyline, text, type Point } from './svg.ts';
+import { arrow, at, down, element, figure, label, line, move, path, polyline, text, type Point } from './svg.ts';
 import { number, type FigureValues } from './values.ts';
 
 const width = 332;
@@ -98,18 +98,16 @@ function moments(values: FigureValues, { inner, outer, one, two }: Places): stri
   );
 }
 
-/** The direction at an angle from load 1, which points down, counter-clockwise. */
-const turned = (angle: number): Point => ({ x: Math.sin(angle), y: Math.cos(angle) });
-
+/** Angles count from load 1, which points down, counter-clockwise. */
 function alongAxle(values: FigureValues, size: Size): string {
   const psi = number(values, 'psi');
   const sum = (one: string, two: string): number =>
     Math.atan2(number(values, two) * Math.sin(psi), number(values, one) + number(values, two) * Math.cos(psi));
   const force = (name: string, angle: number, kind: string): string =>
-    arrow(end, move(end, turned(angle), size(name)), kind);
+    arrow(end, move(end, down(angle), size(name)), kind);
   const name = (word: string, load: string, angle: number, aside: number): string => {
-    const tip = move(end, turned(angle), size(load) + 8);
-    return label(move(tip, turned(angle + Math.PI / 2), aside), word);
+    const tip = move(end, down(angle), size(load) + 8);
+    return label(move(tip, down(angle + Math.PI / 2), aside), word);
   };
   return (
     force('R_in', sum('M1', 'M2'), 'force travel') +

@@ -1,7 +1,4 @@
-import { move, path, polyline, type Point } from './svg.ts';
-
-/** A direction turned from straight down, to the right first. */
-export const down = (angle: number): Point => ({ x: Math.sin(angle), y: Math.cos(angle) });
+import { down, move, path, polyline, type Point } from './svg.ts';
 
 const pieces = 48;
 

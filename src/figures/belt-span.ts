@@ -1,4 +1,5 @@
-import { arrow, at, figure, label, line, path, text, type Point } from './svg.ts';
+import { namedBar } from './named-bar.ts';
+import { at, figure, label, line, path } from './svg.ts';
 import { number, type FigureValues } from './values.ts';
 
 const width = 320;
@@ -25,7 +26,7 @@ export function beltSpan(values: FigureValues): string {
       label({ x: 0, y: rows.octave - 24 }, 'the octave') +
       pulls
         .map(({ words, kind, pull }, k) =>
-          bar({ x: barLeft, y: rows.first + k * rows.step }, words, kind, pull * scale),
+          namedBar({ x: barLeft, y: rows.first + k * rows.step }, words, kind, pull * scale),
         )
         .join('') +
       label({ x: 0, y: height / 2 - 12 }, 'pull of the span'),
@@ -52,7 +53,3 @@ function waves(y: number, bellies: number, wide: number): string {
   };
   return `M${at({ x: -half, y })}${Array.from({ length: bellies }, (_, k) => belly(k)).join('')}`;
 }
-
-const bar = (from: Point, words: string, kind: string, length: number): string =>
-  text({ x: from.x - 10, y: from.y + 4 }, words, { class: 'label', 'text-anchor': 'end' }) +
-  arrow(from, { x: from.x + length, y: from.y }, kind);

@@ -1,6 +1,19 @@
 import { key } from './key.ts';
-import { centre, rimArrows, robot, wheelCentre } from './robot.ts';
-import { arrow, at, dot, element, figure, heading, line, move, path, type Point } from './svg.ts';
+import { rimArrows, robot, wheelCentre } from './robot.ts';
+import {
+  arrowHead,
+  at,
+  centre,
+  direction,
+  dot,
+  element,
+  figure,
+  heading,
+  line,
+  move,
+  path,
+  type Point,
+} from './svg.ts';
 import { list, number, type FigureValues } from './values.ts';
 
 const size = 300;
@@ -47,11 +60,9 @@ const placeAlong =
 
 /** It starts towards where holding its heading would lead, and ends where it ends: one curve of the second degree. */
 function bend(towards: Point, end: Point): string {
-  const length = Math.hypot(end.x - towards.x, end.y - towards.y);
-  const along = { x: (end.x - towards.x) / length, y: (end.y - towards.y) / length };
   return (
     path(`M${at(centre)}Q${at(towards)} ${at(end)}`, { class: 'velocity shaft travel' }) +
-    arrow(move(end, along, -9), end, 'velocity')
+    arrowHead(end, direction(towards, end), 'velocity')
   );
 }
 

@@ -5,8 +5,8 @@ export interface FigureSpec {
   readonly caption: string;
   /** An angle among the givens that the reader may turn in the figure, and what to call it. */
   readonly turn?: { readonly given: string; readonly label: string };
-  /** A result drawn over the whole circle of a given: handed to the figure as `rose_at` and `rose`. */
-  readonly rose?: { readonly against: string; readonly of: string };
+  /** A result drawn over the whole circle of a given, and maybe one beside it: handed to the figure as `rose_at`, `rose` and `rose_beside`. */
+  readonly rose?: { readonly against: string; readonly of: string; readonly beside?: string };
 }
 
 export type FigureName =
@@ -36,6 +36,7 @@ export type FigureName =
   | 'hub-section'
   | 'tilted-board'
   | 'load-place'
+  | 'load-discs'
   | 'grip-rose'
   | 'loss-rose'
   | 'contact-ellipse'
@@ -195,12 +196,17 @@ export const figures: Readonly<Record<string, FigureSpec>> = {
       'From above, straight ahead up the page; the area of a disc is its load: {N_i}. The cross marks where the weight goes through the floor. No wheel lifts while it is within the dashed circle, and past the lines the robot tips.',
     turn: heading,
   },
+  'all-touch': {
+    name: 'load-discs',
+    caption:
+      'From above, straight ahead up the page; the area of a disc is its load: {N_i}. The ringed wheel stands {e_floor} higher than the others, and from the least load to the largest is {spread} of the even one.',
+  },
   traction: {
     name: 'grip-rose',
     caption:
-      'Speeding up to the first slip by heading, straight ahead up the page. Heading {theta} allows {a_slip}, a slope of {slope_slip}; a car with all wheels driven would do {a_car}.',
+      'Speeding up by heading, straight ahead up the page: to the first slip, and dashed the most any control could get. Heading {theta} allows {a_slip}, a slope of {slope_slip}, and at the most {a_most}; a car with all wheels driven would do {a_car}.',
     turn: heading,
-    rose: { against: 'theta', of: 'a_slip' },
+    rose: { against: 'theta', of: 'a_slip', beside: 'a_most' },
   },
   'rolling-loss': {
     name: 'loss-rose',

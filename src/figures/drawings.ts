@@ -10,7 +10,7 @@ import { countRuler } from './count-ruler.ts';
 import { motorCurves, motorWanted } from './motor-curves.ts';
 import { gripRose, lossRose } from './grip-rose.ts';
 import { hubSection } from './hub-section.ts';
-import { loadPlace } from './load-place.ts';
+import { loadDiscs, loadPlace } from './load-place.ts';
 import { poleZones } from './pole-zones.ts';
 import { reckonedPaths } from './reckoned-paths.ts';
 import { rimGaps } from './rim-gaps.ts';
@@ -57,6 +57,7 @@ export const drawings: Readonly<Record<FigureName, (values: FigureValues) => str
   'hub-section': hubSection,
   'tilted-board': tiltedBoard,
   'load-place': loadPlace,
+  'load-discs': loadDiscs,
   'grip-rose': gripRose,
   'loss-rose': lossRose,
   'contact-ellipse': contactEllipse,

@@ -1,4 +1,5 @@
-import { arrow, at, element, figure, line, move, path, polyline, text, type Point } from './svg.ts';
+import { namedBar } from './named-bar.ts';
+import { arrow, at, element, figure, heading, line, move, path, polyline, text, type Point } from './svg.ts';
 import { number, type FigureValues } from './values.ts';
 
 const width = 332;
@@ -36,7 +37,7 @@ const disc = ({ shaft }: Hub): string =>
     .join('');
 
 /** Where a ray from the middle lies, straight up for 0, clockwise. */
-const ray = (angle: number): Point => ({ x: Math.sin(angle), y: -Math.cos(angle) });
+const ray = (angle: number): Point => heading(-angle);
 
 /** Screws a quarter turn apart, from the rim of the hub to the shaft. */
 function screwed(values: FigureValues, hub: Hub): string {
@@ -92,10 +93,7 @@ function torques(values: FigureValues): string {
   const bars = ways.map(({ words, name, way }, k) => {
     const y = rows.first + k * rows.step;
     const kind = way === number(values, 'hold') ? 'force travel' : 'force';
-    return (
-      text({ x: barLeft - 10, y: y + 4 }, words, { class: 'label', 'text-anchor': 'end' }) +
-      arrow({ x: barLeft, y }, { x: barLeft + number(values, name) * scale, y }, kind)
-    );
+    return namedBar({ x: barLeft, y }, words, kind, number(values, name) * scale);
   });
   const x = barLeft + wanted * scale;
   const [top, bottom] = [rows.first - 12, rows.first + ways.length * rows.step - 8];

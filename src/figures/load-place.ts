@@ -1,11 +1,12 @@
-import { centre, robot, wheelCentre } from './robot.ts';
-import { dot, element, figure, heading, label, move, path, polyline, type Point } from './svg.ts';
+import { robot, wheelCentre } from './robot.ts';
+import { centre, dot, element, figure, heading, label, move, path, polyline, type Point } from './svg.ts';
 import { list, number, type FigureValues } from './values.ts';
 
 const width = 340;
 const height = 304;
 const wheelsAt = Math.hypot(wheelCentre(0).x, wheelCentre(0).y);
 const largest = 42;
+const ring = 24;
 
 /**
  * The robot from above: a disc at each wheel whose area is its load, the place where the weight goes through the floor, and
@@ -31,7 +32,21 @@ export function loadPlace(values: FigureValues): string {
   );
 }
 
-function discs(values: FigureValues): string {
+/** The robot from above with the loads alone, and a ring about wheel 1, which stands on another height. */
+export function loadDiscs(values: FigureValues): string {
+  const angles = list(values, 'alpha_i');
+  const raised = wheelCentre(angles[0] ?? 0);
+  return figure(
+    width,
+    height,
+    robot(angles) +
+      element('circle', { class: 'geometry line', cx: raised.x, cy: raised.y, r: ring }) +
+      discs(values, ring),
+  );
+}
+
+/** @param least how far from the middle of a wheel its label stands at least. */
+function discs(values: FigureValues, least = 10): string {
   const loads = list(values, 'N_i');
   const most = Math.max(...loads, 1e-12);
   const all = loads.reduce((sum, load) => sum + Math.max(load, 0), 0);
@@ -44,7 +59,7 @@ function discs(values: FigureValues): string {
       const words = `${String(Math.round((100 * load) / all))} %`;
       return (
         element('circle', { class: 'force area', cx: at.x, cy: at.y, r }) +
-        label(move(centre, heading(angle), wheelsAt + Math.max(r, 10) + 8 + 9 * Math.abs(Math.sin(angle))), words)
+        label(move(centre, heading(angle), wheelsAt + Math.max(r, least) + 8 + 9 * Math.abs(Math.sin(angle))), words)
       );
     })
     .join('');

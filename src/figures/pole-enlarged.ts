@@ -1,5 +1,5 @@
 import { arcOf, roller, rollerShape, shellShape } from './ball.ts';
-import { roundFactor, times } from './enlarge.ts';
+import { frameOf, roundFactor, times } from './enlarge.ts';
 import { element, label, line, text, type Point } from './svg.ts';
 import { number, type FigureValues } from './values.ts';
 
@@ -15,13 +15,7 @@ export function poleEnlarged(values: FigureValues, scale: number): string {
   const shell = arcOf(middle, radius, beta, lastInside(radius, -middle.y));
   const edge = shell[0] ?? middle;
   return (
-    element('rect', {
-      class: 'body',
-      x: -box.half,
-      y: -box.above,
-      width: 2 * box.half,
-      height: box.above + box.below,
-    }) +
+    frameOf(box) +
     pile(Math.min(size('pile'), box.above)) +
     line({ x: -box.half, y: 0 }, { x: box.half, y: 0 }, 'axis') +
     rollerShape(roller(size('crown'), size('w') * 0.9, 0).map(inFrame)) +

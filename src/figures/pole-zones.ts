@@ -1,7 +1,8 @@
-import { arcOf, down, roller, rollerShape, shellShape } from './ball.ts';
+import { arcOf, roller, rollerShape, shellShape } from './ball.ts';
+import { leaders } from './enlarge.ts';
 import { key } from './key.ts';
 import { box, poleEnlarged } from './pole-enlarged.ts';
-import { element, figure, group, label, line, move, path, polyline, text, type Point } from './svg.ts';
+import { centre, down, element, figure, group, label, line, move, path, polyline, text } from './svg.ts';
 import { number, type FigureValues } from './values.ts';
 
 const width = 330;
@@ -9,7 +10,6 @@ const height = 318;
 const reach = 62;
 const floor = -22;
 const inset = 112;
-const centre: Point = { x: 0, y: 0 };
 
 /** A ball in its drive plane standing on a pole roller, the shares of the axle angles, and the pole enlarged. */
 export function poleZones(values: FigureValues): string {
@@ -21,16 +21,10 @@ export function poleZones(values: FigureValues): string {
       group({ x: 84, y: floor - reach }, shares(number(values, 'beta'), number(values, 'chi'))) +
       key({ x: 30, y: floor + 18 }, 'geometry band', 'zone') +
       key({ x: 92, y: floor + 18 }, 'force band', 'carried') +
-      leaders(number(values, 'w') * scale + 3) +
+      leaders({ x: -84, y: floor + 3 }, number(values, 'w') * scale + 3, { x: 0, y: inset - box.above }, box.half) +
       group({ x: 0, y: inset }, poleEnlarged(values, scale)),
   );
 }
-
-/** From the pole to its enlargement. */
-const leaders = (half: number): string =>
-  [-1, 1]
-    .map((side) => line({ x: side * half - 84, y: floor + 3 }, { x: side * box.half, y: inset - box.above }, 'axis'))
-    .join('');
 
 function ball(values: FigureValues, scale: number): string {
   const beta = number(values, 'beta');

@@ -1,6 +1,20 @@
 import { fitInto } from './fit.ts';
-import { centre } from './robot.ts';
-import { arrow, figure, group, heading, label, line, move, path, polyline, text, type Point } from './svg.ts';
+import {
+  arrow,
+  arrowHead,
+  centre,
+  direction,
+  figure,
+  group,
+  heading,
+  label,
+  line,
+  move,
+  path,
+  polyline,
+  text,
+  type Point,
+} from './svg.ts';
 import { number, type FigureValues } from './values.ts';
 
 const width = 336;
@@ -53,10 +67,8 @@ const offName = (beside: Point, end: Point): string =>
 /** The head of an arrow at the end of a path. */
 function headAt(points: readonly Point[]): string {
   const [before = centre, end = centre] = points.slice(-2);
-  const length = Math.hypot(end.x - before.x, end.y - before.y);
-  if (length === 0) return '';
-  const along = { x: (end.x - before.x) / length, y: (end.y - before.y) / length };
-  return arrow(move(end, along, -9), end, 'velocity');
+  const stands = end.x === before.x && end.y === before.y;
+  return stands ? '' : arrowHead(end, direction(before, end), 'velocity');
 }
 
 /** A path of some length, up the page at first, that turns evenly; of more than one round only the last is drawn. */

@@ -1,4 +1,4 @@
-import { roundFactor, times } from './enlarge.ts';
+import { frameOf, leaders, roundFactor, times } from './enlarge.ts';
 import { arrow, element, figure, group, label, line, path, polyline, text, type Point } from './svg.ts';
 import { number, type FigureValues } from './values.ts';
 
@@ -19,7 +19,12 @@ export function rimGaps(values: FigureValues): string {
     group(hub, wheel(number(values, 'gaps'), number(values, 'gap_share'))) +
       arrow(hub, { x: number(values, 'v') > 0 ? 44 : 0, y: hub.y }, 'velocity travel') +
       line({ x: -width / 2, y: level }, { x: width / 2, y: level }, 'axis') +
-      leaders((number(values, 'gap') / 2) * scale + 4, level) +
+      leaders(
+        { x: 0, y: level + 3 },
+        (number(values, 'gap') / 2) * scale + 4,
+        { x: 0, y: box.floor - box.above },
+        box.half,
+      ) +
       group({ x: 0, y: box.floor }, enlarged(values, scale)),
   );
 }
@@ -40,20 +45,8 @@ function wheel(gaps: number, share: number): string {
   );
 }
 
-/** From the gap to its enlargement. */
-const leaders = (half: number, level: number): string =>
-  [-1, 1]
-    .map((side) => line({ x: side * half, y: level + 3 }, { x: side * box.half, y: box.floor - box.above }, 'axis'))
-    .join('');
-
 function enlarged(values: FigureValues, scale: number): string {
-  const frame = element('rect', {
-    class: 'body',
-    x: -box.half,
-    y: -box.above,
-    width: 2 * box.half,
-    height: box.above + box.below,
-  });
+  const frame = frameOf(box);
   const floor = line({ x: -box.half, y: 0 }, { x: box.half, y: 0 }, 'axis');
   const below = { x: 0, y: box.below + 14 };
   const drop = number(values, 'drop') * scale;

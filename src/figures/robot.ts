@@ -1,10 +1,8 @@
-import { arrow, degrees, element, heading, label, move, path, polyline, type Point } from './svg.ts';
+import { arrow, centre, degrees, element, heading, label, move, path, polyline, type Point } from './svg.ts';
 
 const body = 84;
 const wheelLength = 40;
 const wheelWidth = 17;
-
-export const centre: Point = { x: 0, y: 0 };
 
 /**
  * The robot from above: wheels at their angles round a body with its nose marked.

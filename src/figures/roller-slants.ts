@@ -1,7 +1,6 @@
 import { angledWheel, rimBeside, type AngledWheel } from './angled-wheel.ts';
 import { key } from './key.ts';
-import { centre } from './robot.ts';
-import { arrow, dot, figure, line, move, path, polyline, type Point } from './svg.ts';
+import { arrow, centre, dot, figure, line, move, path, polyline, type Point } from './svg.ts';
 import { turnArrow } from './turn-arrow.ts';
 import { list, number, type FigureValues } from './values.ts';
 

@@ -1,4 +1,18 @@
-import { arrow, dot, element, figure, label, line, move, path, polyline, text, type Point } from './svg.ts';
+import {
+  arrow,
+  dot,
+  down,
+  element,
+  figure,
+  heading,
+  label,
+  line,
+  move,
+  path,
+  polyline,
+  text,
+  type Point,
+} from './svg.ts';
 import { number, type FigureValues } from './values.ts';
 
 const width = 336;
@@ -18,8 +32,8 @@ export function ropeRoundPost(values: FigureValues): string {
   const { points, thick } = coil(start, wrap);
   const [from = middle] = points;
   const end = points[points.length - 1] ?? middle;
-  const slackWay = { x: -Math.sin(start), y: -Math.cos(start) };
-  const tightWay = { x: Math.sin(start - wrap), y: Math.cos(start - wrap) };
+  const slackWay = heading(start);
+  const tightWay = down(start - wrap);
   const rope = [move(from, slackWay, longest), ...points, move(end, tightWay, longest)];
   return figure(
     width,

@@ -1,6 +1,6 @@
-import { besideWheel, centre, driveDirection, rimArrows, robot } from './robot.ts';
+import { besideWheel, driveDirection, rimArrows, robot } from './robot.ts';
 import { key } from './key.ts';
-import { arrow, dot, element, figure, group, heading, label, line, move, type Point } from './svg.ts';
+import { arrow, centre, dot, element, figure, group, heading, label, line, move, type Point } from './svg.ts';
 import { turnArrow } from './turn-arrow.ts';
 import { list, number, type FigureValues } from './values.ts';
 

@@ -1,4 +1,5 @@
 import { key } from './key.ts';
+import { barName } from './named-bar.ts';
 import { arrow, element, figure, line, text } from './svg.ts';
 import { number, type FigureValues } from './values.ts';
 
@@ -38,7 +39,7 @@ export function stopBars(values: FigureValues): string {
 function bar(y: number, words: string, [before, way]: readonly [number, number], longestWay: boolean): string {
   const brakes = left + before;
   return (
-    text({ x: left - 10, y: y + 4 }, words, { class: 'label', 'text-anchor': 'end' }) +
+    barName({ x: left, y }, words) +
     line({ x: left, y }, { x: brakes, y }, 'geometry band') +
     arrow({ x: brakes, y }, { x: brakes + way, y }, longestWay ? 'velocity travel' : 'velocity')
   );

@@ -4,6 +4,9 @@ export interface Point {
   readonly y: number;
 }
 
+/** The middle of every figure. */
+export const centre: Point = { x: 0, y: 0 };
+
 /** Two decimals are finer than a pixel and keep the text short. */
 export const short = (x: number): string => String(Math.round(x * 100) / 100);
 
@@ -47,7 +50,7 @@ const headWidth = 3.6;
 export function arrow(from: Point, to: Point, kind: string): string {
   const length = Math.hypot(to.x - from.x, to.y - from.y);
   if (length < 1) return element('circle', { class: `${kind} dot`, cx: from.x, cy: from.y, r: 2.5 });
-  const u = { x: (to.x - from.x) / length, y: (to.y - from.y) / length };
+  const u = direction(from, to);
   const size = Math.min(1, length / headLength);
   const back = move(to, u, -headLength * size);
   const side = { x: -u.y, y: u.x };
@@ -57,6 +60,15 @@ export function arrow(from: Point, to: Point, kind: string): string {
   );
 }
 
+/** The head alone, where the shaft is drawn otherwise. */
+export const arrowHead = (tip: Point, along: Point, kind: string): string =>
+  arrow(move(tip, along, -headLength), tip, kind);
+
+export const direction = (from: Point, to: Point): Point => {
+  const length = Math.max(Math.hypot(to.x - from.x, to.y - from.y), 1e-9);
+  return { x: (to.x - from.x) / length, y: (to.y - from.y) / length };
+};
+
 export const move = (from: Point, direction: Point, by: number): Point => ({
   x: from.x + direction.x * by,
   y: from.y + direction.y * by,
@@ -64,6 +76,9 @@ export const move = (from: Point, direction: Point, by: number): Point => ({
 
 /** A direction as seen from above with straight ahead up the page: the angle runs counter-clockwise from up. */
 export const heading = (angle: number): Point => ({ x: -Math.sin(angle), y: -Math.cos(angle) });
+
+/** A direction turned counter-clockwise from straight down. */
+export const down = (angle: number): Point => ({ x: Math.sin(angle), y: Math.cos(angle) });
 
 /** A whole figure; its caption is its name for those who do not see it. */
 export const figure = (width: number, height: number, inside: string): string =>

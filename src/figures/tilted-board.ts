@@ -1,5 +1,5 @@
 import { fitInto } from './fit.ts';
-import { arrow, figure, label, line, move, path, polyline, type Point } from './svg.ts';
+import { arrow, direction, figure, label, line, move, path, polyline, type Point } from './svg.ts';
 import { number, type FigureValues } from './values.ts';
 
 const width = 332;
@@ -33,11 +33,6 @@ export function tiltedBoard(values: FigureValues): string {
       label({ x: high.x + 22, y: (high.y + corner.y) / 2 }, 'rise') +
       label({ x: (low.x + corner.x) / 2, y: Math.max(low.y + 16, middle.y + weight - 2) }, 'length on the floor'),
   );
-}
-
-function direction(from: Point, to: Point): Point {
-  const length = Math.max(Math.hypot(to.x - from.x, to.y - from.y), 1e-9);
-  return { x: (to.x - from.x) / length, y: (to.y - from.y) / length };
 }
 
 function box(middle: Point, along: Point, out: Point): Point[] {

@@ -1,5 +1,5 @@
-import { centre, rimArrows, robot } from './robot.ts';
-import { arrow, figure, heading, move, text } from './svg.ts';
+import { rimArrows, robot } from './robot.ts';
+import { arrow, centre, figure, heading, move, text } from './svg.ts';
 import { turnArrow } from './turn-arrow.ts';
 import { list, number, type FigureValues } from './values.ts';
 

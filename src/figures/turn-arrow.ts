@@ -1,5 +1,4 @@
-import { centre } from './robot.ts';
-import { arrow, at, heading, move, path } from './svg.ts';
+import { arrowHead, at, centre, heading, move, path } from './svg.ts';
 
 const radius = 26;
 
@@ -10,9 +9,8 @@ export function turnArrow(turning: number, kind = 'velocity'): string {
   const [from, to] = [0.6, 2.4].map((a) => move(centre, heading(sense * a + Math.PI / 2), radius));
   if (!from || !to) return '';
   const along = heading(sense * 2.4 + Math.PI / 2 + (sense * Math.PI) / 2);
-  const back = move(to, along, -1);
   return (
     path(`M${at(from)}A${radius} ${radius} 0 0 ${sense > 0 ? 0 : 1} ${at(to)}`, { class: `${kind} shaft turn` }) +
-    arrow(back, move(back, along, 9), kind)
+    arrowHead(move(to, along, 8), along, kind)
   );
 }

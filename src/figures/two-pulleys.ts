@@ -33,20 +33,29 @@ export function placePulleys(r1: number, r2: number, apart: number, room: Room):
 /** The direction square to a span, away from the line of shafts: the upper one for 1, the lower one for -1. */
 const outward = ({ lean }: TwoPulleys, side: number): Point => ({ x: -Math.sin(lean), y: -side * Math.cos(lean) });
 
+/** The direction of a span, from pulley 1 to pulley 2. */
+export const alongSpan = ({ lean }: TwoPulleys, side: number): Point => ({
+  x: Math.cos(lean),
+  y: -side * Math.sin(lean),
+});
+
 /** Where a span leaves pulley 1 and meets pulley 2. */
 export const feetOf = (pulleys: TwoPulleys, side: number): readonly [Point, Point] => [
   move(pulleys.shafts[0], outward(pulleys, side), pulleys.radii[0]),
   move(pulleys.shafts[1], outward(pulleys, side), pulleys.radii[1]),
 ];
 
-export function beltPath(pulleys: TwoPulleys): string {
+/** The whole belt; a slack lower span hangs by `sag`. */
+export function beltPath(pulleys: TwoPulleys, sag = 0): string {
   const [upper, upperFar] = feetOf(pulleys, 1);
   const [lower, lowerFar] = feetOf(pulleys, -1);
   const [near, far] = pulleys.radii;
   const large = pulleys.lean > 0 ? 1 : 0;
   const round = (radius: number, more: number, end: Point): string =>
     `A${radius.toFixed(2)} ${radius.toFixed(2)} 0 ${more} 1 ${at(end)}`;
-  return `M${at(upper)}L${at(upperFar)}${round(far, large, lowerFar)}L${at(lower)}${round(near, 1 - large, upper)}Z`;
+  const hung = { x: (lower.x + lowerFar.x) / 2, y: (lower.y + lowerFar.y) / 2 + sag };
+  const back = sag > 0 ? `Q${at(hung)} ${at(lower)}` : `L${at(lower)}`;
+  return `M${at(upper)}L${at(upperFar)}${round(far, large, lowerFar)}${back}${round(near, 1 - large, upper)}Z`;
 }
 
 /** A place on the belt, and the direction towards the inside of the loop. */
@@ -85,6 +94,8 @@ function onPulley({ shafts, radii }: TwoPulleys, pulley: 1 | 2, angle: number): 
 
 function onSpan(pulleys: TwoPulleys, side: number, distance: number): OnBelt {
   const out = outward(pulleys, side);
-  const along = { x: Math.cos(pulleys.lean), y: -side * Math.sin(pulleys.lean) };
-  return { place: move(feetOf(pulleys, side)[0], along, distance), inward: { x: -out.x, y: -out.y } };
+  return {
+    place: move(feetOf(pulleys, side)[0], alongSpan(pulleys, side), distance),
+    inward: { x: -out.x, y: -out.y },
+  };
 }

@@ -1,4 +1,4 @@
-import { arrow, at, element, figure, group, line, move, path, short, text, type Point } from './svg.ts';
+import { arrow, at, down, element, figure, group, heading, line, move, path, short, text, type Point } from './svg.ts';
 import { number, type FigureValues } from './values.ts';
 
 const width = 330;
@@ -20,7 +20,7 @@ export function wheelAtEdge(values: FigureValues): string {
   const gap = optional(values, 'width') !== undefined;
   const floor = gap ? gapFloor : stepFloor;
   const axle: Point = { x: -20, y: floor - radius * (gap ? Math.cos(psi) : 1) };
-  const inward: Point = { x: -Math.sin(psi), y: -Math.cos(psi) };
+  const inward = heading(psi);
   const contact = move(axle, inward, -radius);
   return figure(
     width,
@@ -78,7 +78,7 @@ function contactAngle(axle: Point, contact: Point, psi: number, radius: number):
   // Between the two lines, or beside them where they leave no room.
   const name =
     psi > 0.4
-      ? move(axle, { x: Math.sin(psi / 2), y: Math.cos(psi / 2) }, radius * 0.62)
+      ? move(axle, down(psi / 2), radius * 0.62)
       : { x: axle.x + Math.sin(psi) * radius * 0.45 + 12, y: axle.y + radius * 0.45 };
   return (
     line(axle, contact, 'geometry') +

@@ -1,6 +1,6 @@
 import { key } from './key.ts';
-import { centre, rimArrows, robot } from './robot.ts';
-import { arrow, figure, group, heading, move } from './svg.ts';
+import { rimArrows, robot } from './robot.ts';
+import { arrow, centre, figure, group, heading, move } from './svg.ts';
 import { turnArrow } from './turn-arrow.ts';
 import { list, number, type FigureValues } from './values.ts';
 
