@@ -1,7 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import { stepClimb } from '../../calculators/step-climbing/step-climb.ts';
 import { stepPush } from '../../calculators/step-climbing/step-push.ts';
-import { fine, getsOver } from '../calculators/step-climbing/wheel-engine.ts';
+import { stepRunUp } from '../../calculators/step-climbing/step-run-up.ts';
+import { fine, getsOver, rollsOver } from '../calculators/step-climbing/wheel-engine.ts';
 import { worked } from '../calculators/wheel-kinematics/worked.ts';
 
 /** How far from the law the engine may put the limit with short time steps, in push or in height. */
@@ -26,5 +27,13 @@ describe('a driven wheel at a step, with short time steps', () => {
     const trial = { push, mu, driven: true };
     expect(getsOver({ ...trial, h: h * (1 + off) }, fine)).toBe(false);
     expect(getsOver({ ...trial, h: h * (1 - off) }, fine)).toBe(true);
+  });
+});
+
+describe('a free disc that rolls at a step, with short time steps', () => {
+  test.each([0.03, 0.06, 0.1, 0.15, 0.2, 0.25, 0.3, 0.35])('step of %f of the radius', (h) => {
+    const speed = worked(stepRunUp, { r: 1, h, gyr: Math.SQRT1_2, g: 1 }).number('v_min');
+    expect(rollsOver(h, speed * (1 - off), fine)).toBe(false);
+    expect(rollsOver(h, speed * (1 + off), fine)).toBe(true);
   });
 });
