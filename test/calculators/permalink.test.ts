@@ -13,8 +13,26 @@ const calculator = {
     given('floor', 'kind of floor', 'ratio', '1', ['1', '2'], { options: { 'thick carpet': 1, 'α & β': 2 } }),
   ],
   steps: [
-    { kind: 'formula', name: 'M', means: 'torque', quantity: 'torque', unit: 'N m', formula: 'T', tree: parse('T') },
-    { kind: 'formula', name: 'w', means: 'speed', quantity: 'velocity', unit: 'm/s', formula: 'v', tree: parse('v') },
+    {
+      kind: 'formula',
+      name: 'M',
+      means: 'torque',
+      quantity: 'torque',
+      unit: 'N m',
+      formula: 'T',
+      tree: parse('T'),
+      list: false,
+    },
+    {
+      kind: 'formula',
+      name: 'w',
+      means: 'speed',
+      quantity: 'velocity',
+      unit: 'm/s',
+      formula: 'v',
+      tree: parse('v'),
+      list: false,
+    },
   ],
   results: ['M'],
 } satisfies Parameters<typeof toQuery>[0];

@@ -143,7 +143,9 @@ export class Rounding {
 
   #step(step: Step, values: BoundedValues, value: Value): BoundedValue {
     if (step.kind === 'formula') return this.formula(step.tree, values);
-    return step.kind === 'root' ? this.#root(step, values, Number(value)) : this.#lookUp(step, values, value);
+    if (step.kind === 'look-up') return this.#lookUp(step, values, value);
+    const found = [value].flat().map((x, wheel) => this.#root(step, values, value, x, wheel));
+    return typeof value === 'number' ? (found[0] ?? far(NaN)) : found;
   }
 
   /** Adds the rounding of one operation, and the arithmetic's smallest steps. */
@@ -267,7 +269,6 @@ export class Rounding {
 
   #scalar(name: FunctionName, args: readonly Bounded[]): Bounded {
     const [a = far(NaN), b = far(NaN), c = far(NaN)] = args;
-    const largest = Math.max(...args.map(({ e }) => e));
     switch (name) {
       case 'sin':
         return this.#wave(sin, Math.sin, a);
@@ -302,9 +303,9 @@ export class Rounding {
       case 'mod':
         return this.#remainder(a, b);
       case 'min':
-        return { x: Math.min(...args.map(({ x }) => x)), e: largest };
+        return minus(this.#most(args.map(minus)));
       case 'max':
-        return { x: Math.max(...args.map(({ x }) => x)), e: largest };
+        return this.#most(args);
       case 'if':
         return choose(a, b, c);
       default:
@@ -312,9 +313,22 @@ export class Rounding {
     }
   }
 
+  /** Between the largest of the lower ends and that of the upper ends. */
+  #most(args: readonly Bounded[]): Bounded {
+    const x = Math.max(...args.map((one) => one.x));
+    const low = Math.max(...args.map((one) => one.x - one.e));
+    const high = Math.max(...args.map((one) => one.x + one.e));
+    return { x, e: Math.max(x - low, high - x) };
+  }
+
   /** A root moves by what its formula is off, over the slope; bisection leaves it to a few units. */
-  #root(step: RootStep, values: BoundedValues, x: number): Bounded {
-    const at = (place: number): Bounded => oneOf(this.formula(step.tree, { ...values, [step.name]: exact(place) }));
+  #root(step: RootStep, values: BoundedValues, all: Value, x: number, wheel: number): Bounded {
+    const at = (place: number): Bounded => {
+      const moved = [all].flat().map((one, k) => exact(k === wheel ? place : one));
+      const tried: Record<string, BoundedValue> = { ...values, [step.name]: step.list ? moved : exact(place) };
+      for (const one of step.by ?? []) tried[one.name] = this.formula(one.tree, tried);
+      return boundsOf(this.formula(step.tree, tried))[step.list ? wheel : 0] ?? far(NaN);
+    };
     const nearby = 1e-5 * Math.abs(x) + 1e-12;
     const slope = (at(x + nearby).x - at(x - nearby).x) / (2 * nearby);
     const off = at(x).e + oneOf(values[step.target]).e + this.#in.half * Math.abs(at(x).x);
