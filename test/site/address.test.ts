@@ -1,9 +1,9 @@
 import { describe, expect, test } from 'vitest';
-import { calculatorOf, catalogue } from '../../calculators/catalogue.ts';
+import { calculatorOf } from '../../calculators/catalogue.ts';
 import { readInputs } from '../../calculators/inputs.ts';
 import { toQuery } from '../../calculators/permalink.ts';
 import { address, useVisits } from './browser.ts';
-import { CalculatorOnPage, calculatorPage, expectRefused, expectWhole, otherInputs } from './calculator.ts';
+import { CalculatorOnPage, calculatorPage, expectRefused, expectWhole } from './calculator.ts';
 
 const visiting = useVisits();
 
@@ -13,36 +13,6 @@ function queryOf(id: string, texts: Readonly<Record<string, string>>): string {
   if (!inputs.ok) throw new Error(inputs.problems.map(({ message }) => message).join(' '));
   return toQuery(calculator, inputs.entries);
 }
-
-// These wait more than they work, so several run at a time.
-test.concurrent.for(catalogue)(
-  '$id: its address follows the inputs and opens the same working elsewhere',
-  async ({ id }, { expect }) => {
-    let link = '';
-    let figure = '';
-    const texts = otherInputs(id);
-    await visiting(calculatorPage(id), async ({ page }) => {
-      const calculator = new CalculatorOnPage(page);
-      const before = await calculator.shown();
-      expect(new URL(page.url()).search).toBe('');
-      await calculator.give(texts);
-      await expect.poll(() => new URL(page.url()).search, { timeout: 10_000 }).toBe(`?${queryOf(id, texts)}`);
-      link = page.url();
-      if (before.figure !== '') figure = await calculator.figureOtherThan(before.figure);
-      const shown = await calculator.shown();
-      expectWhole(shown);
-      await visiting(new URL(link).href.slice(address.length - 1), async ({ page: elsewhere }) => {
-        const opened = new CalculatorOnPage(elsewhere);
-        await expect.poll(async () => (await opened.shown()).figure, { timeout: 10_000 }).toBe(figure);
-        const there = await opened.shown();
-        expectWhole(there);
-        expect({ ...there, fields: {} }).toEqual({ ...shown, fields: {} });
-        expect(queryOf(id, there.fields)).toBe(queryOf(id, texts));
-        expect(await elsewhere.locator('[data-link-problems]').innerText()).toBe('');
-      });
-    });
-  },
-);
 
 const id = 'wheel-speeds';
 const broken = {

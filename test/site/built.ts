@@ -40,11 +40,37 @@ export function documentOf(page: string): Document {
 /** The pages with a piece of HTML in them. */
 export const pagesWith = (html: string): string[] => pages.filter((page) => textOf(page).includes(html));
 
-/** Pages with only some of the examples: all are made alike, and what they show stands on other pages too. */
-export const fewExamples = (all: readonly string[]): string[] =>
-  all.filter((page) => !page.startsWith('/examples/') || pages.indexOf(page) % 5 === 0);
+const byKind = new Map<string, string[]>();
+for (const page of pages) {
+  const [, kind = ''] = page.split('/');
+  byKind.set(kind, [...(byKind.get(kind) ?? []), page]);
+}
 
 /** One page of each kind, by the first part of its address. */
-export const onePageOfEachKind: readonly string[] = [
-  ...new Map(pages.map((page) => [page.split('/')[1], page])).values(),
-];
+export const onePageOfEachKind: readonly string[] = [...byKind.values()].flatMap((all) => all.slice(-1));
+
+/** The first, the middle and the last page of each kind, where there are so many. */
+export const threePagesOfEachKind: readonly string[] = [...byKind.values()].flatMap((all) => [
+  ...new Set([...all.slice(0, 1), ...all.slice(all.length >> 1).slice(0, 1), ...all.slice(-1)]),
+]);
+
+const classesOf = (page: string): Set<string> =>
+  new Set(
+    [...textOf(page).matchAll(/<([a-z][\w-]*)|\sclass="([^"]*)"/g)].flatMap(
+      (one) => one[1] ?? one[2]?.split(' ') ?? [],
+    ),
+  );
+
+/** Few pages that hold every element and class of the site between them: each time the one with most of what is left. */
+export function pagesWithEveryClass(): string[] {
+  const held = new Map(pages.map((page) => [page, classesOf(page)]));
+  const left = new Set([...held.values()].flatMap((classes) => [...classes]));
+  const gain = (page: string): number => [...(held.get(page) ?? [])].filter((one) => left.has(one)).length;
+  const chosen: string[] = [];
+  while (left.size > 0) {
+    const best = pages.reduce((a, b) => (gain(b) > gain(a) ? b : a));
+    for (const one of held.get(best) ?? []) left.delete(one);
+    chosen.push(best);
+  }
+  return chosen;
+}

@@ -6,7 +6,15 @@ import { readInputs } from '../../calculators/inputs.ts';
 import { held, printValue, type Row } from '../../calculators/line.ts';
 import { printSpread } from '../../calculators/uncertainty.ts';
 import { work, type Worked, type WorkedStep, type Working } from '../../calculators/work.ts';
-import { fillAndRead, type Shown, type ShownNumber, type ShownResult, type ShownRow, type ShownStep } from './shown.ts';
+import {
+  actAndRead,
+  type Act,
+  type Shown,
+  type ShownNumber,
+  type ShownResult,
+  type ShownRow,
+  type ShownStep,
+} from './shown.ts';
 import { otherTexts } from './texts.ts';
 
 export const calculatorPage = (id: string): string => `/calculators/${id}/`;
@@ -29,26 +37,19 @@ export class CalculatorOnPage {
     return this.root.locator(`[name="${name}"]`);
   }
 
+  /** What is shown after each of several acts. */
+  async after(acts: readonly Act[]): Promise<Shown[]> {
+    return JSON.parse(await this.root.evaluate(actAndRead, acts)) as Shown[];
+  }
+
+  async give(texts: Readonly<Record<string, string>>): Promise<Shown> {
+    const [shown] = await this.after([{ fields: texts }]);
+    if (!shown) throw new Error('Nothing was read.');
+    return shown;
+  }
+
   shown(): Promise<Shown> {
     return this.give({});
-  }
-
-  give(texts: Readonly<Record<string, string>>): Promise<Shown> {
-    return this.root.evaluate(fillAndRead, texts);
-  }
-
-  /** Chooses a unit for a result; another than it has when none is named. */
-  async chooseUnit(name: string, unit?: string): Promise<Shown> {
-    await this.root
-      .locator(`select[data-unit-of="${name}"]`)
-      .evaluate((select: HTMLSelectElement, wanted: string | null) => {
-        const { value } =
-          [...select.options].find((one) => (wanted === null ? !one.selected : one.value === wanted)) ?? {};
-        if (value === undefined || select.disabled) throw new Error(`no other unit for ${select.id}`);
-        select.value = value;
-        select.dispatchEvent(new Event('change', { bubbles: true }));
-      }, unit ?? null);
-    return this.shown();
   }
 
   /** Gives other texts until one changes the steps shown here, and says which did. */

@@ -1,42 +1,16 @@
 import type { Locator, Page } from 'playwright-core';
 import { expect, test } from 'vitest';
-import type { Calculator } from '../../calculators/calculator.ts';
 import { catalogue } from '../../calculators/catalogue.ts';
-import { readInputs } from '../../calculators/inputs.ts';
-import { toQuery } from '../../calculators/permalink.ts';
-import { languageNames, languages, type LanguageName } from '../../src/report/code.ts';
+import type { LanguageName } from '../../src/report/code.ts';
 import { address, useVisits } from './browser.ts';
-import { documentOf } from './built.ts';
 import { CalculatorOnPage, calculatorPage } from './calculator.ts';
+import { lines, written } from './served-calculators.ts';
 
 const visiting = useVisits();
 
 const block = (page: Page, name: LanguageName): Locator => page.locator(`[data-language=${name}]`);
 const code = (page: Page, name: LanguageName): Promise<string | null> =>
   block(page, name).locator('[data-code]').textContent();
-/** A browser reads every line break of a page as one sign. */
-const lines = (text: string | null | undefined): string => (text ?? '').replaceAll('\r\n', '\n');
-
-function written(
-  calculator: Calculator,
-  name: LanguageName,
-  texts: Readonly<Record<string, string>>,
-  site = '',
-): string {
-  const inputs = readInputs(calculator.given, texts);
-  if (!inputs.ok) throw new Error('unreadable');
-  const at = `${site}/calculators/${calculator.id}/?${toQuery(calculator, inputs.entries)}`;
-  return lines(languages[name].write(calculator, inputs.entries, at));
-}
-
-test.each(catalogue)('$id: the server writes it in each language, with the usual inputs', (calculator) => {
-  const page = documentOf(calculatorPage(calculator.id));
-  for (const name of languageNames) {
-    const shown = page.querySelector(`[data-language=${name}] [data-code]`)?.textContent;
-    expect(lines(shown)).toBe(written(calculator, name, {}));
-  }
-});
-
 test.each(catalogue.slice(0, 3))(
   '$id: code follows the inputs, and what writes it comes only when it is opened',
   (one) =>

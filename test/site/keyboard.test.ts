@@ -8,6 +8,21 @@ import { CalculatorOnPage, expectWorked } from './calculator.ts';
 const visiting = useVisits();
 const turning = pagesWith('data-turn').filter((page) => page.startsWith('/calculators/'));
 
+const everyKey: readonly (readonly [string, number])[] = [
+  ['Home', 0],
+  ['ArrowLeft', 1],
+  ['ArrowUp', 2],
+  ['ArrowRight', 1],
+  ['ArrowDown', 0],
+  ['ArrowRight', -1],
+  ['Shift+ArrowRight', -16],
+  ['PageUp', 14],
+  ['PageDown', -16],
+  ['End', 180],
+  ['ArrowLeft', -179],
+  ['ArrowRight', -180],
+];
+
 /** Marks what should take the focus, in the order of the page, and gives how many there are. */
 const numberStops = (page: Page): Promise<number> =>
   page.evaluate(() => {
@@ -52,12 +67,19 @@ test.each(onePageOfEachKind)(
   (path) =>
     visiting(path, async ({ page }) => {
       const stops = await numberStops(page);
-      const reached = [];
-      for (let k = 0; k < stops; k++) {
-        await page.keyboard.press('Tab');
-        reached.push(await focus(page));
-      }
-      expect(reached).toEqual(reached.map((_, k) => ({ stop: k, seen: true })));
+      const walk = async (from: number, to: number): Promise<void> => {
+        const reached = [];
+        for (let k = from; k < to; k++) {
+          await page.keyboard.press('Tab');
+          reached.push(await focus(page));
+        }
+        expect(reached).toEqual(reached.map((_, k) => ({ stop: from + k, seen: true })));
+      };
+      // Long tables repeat the same stops: there the middle is left out.
+      const [start, end] = stops > 100 ? [60, stops - 20] : [stops, stops];
+      await walk(0, start);
+      await page.locator(`[data-stop="${end - 1}"]`).focus();
+      await walk(end, stops);
       await page.reload();
       await expectSkipLink(page);
     }),
@@ -67,14 +89,18 @@ test('there are figures to turn', () => {
   expect(turning.length).toBeGreaterThan(0);
 });
 
+/** All figures turn by one script: the first is tried in every way, of the others whether they are tied to it. */
 describe.each(turning)('the figure of %s', (path) => {
-  test('turns by the keys of a slider, by dragging and by its field', () =>
+  const isFirst = path === turning[0];
+
+  test(isFirst ? 'turns by the keys of a slider, by dragging and by its field' : 'turns by keys and by its field', () =>
     visiting(path, async ({ page }) => {
       const handle = await takeHold(page);
-      await turnByKeys(handle);
-      await turnByDragging(handle);
+      await turnByKeys(handle, isFirst ? everyKey : everyKey.slice(0, 2));
+      if (isFirst) await turnByDragging(handle);
       await turnByField(handle);
-    }));
+    }),
+  );
 });
 
 /** The given that the figure turns is the one whose field follows its keys. */
@@ -92,21 +118,8 @@ async function takeHold(page: Page): Promise<Handle> {
   return new Handle(page, calculator, given);
 }
 
-async function turnByKeys(handle: Handle): Promise<void> {
-  for (const [key, angle] of [
-    ['Home', 0],
-    ['ArrowLeft', 1],
-    ['ArrowUp', 2],
-    ['ArrowRight', 1],
-    ['ArrowDown', 0],
-    ['ArrowRight', -1],
-    ['Shift+ArrowRight', -16],
-    ['PageUp', 14],
-    ['PageDown', -16],
-    ['End', 180],
-    ['ArrowLeft', -179],
-    ['ArrowRight', -180],
-  ] as const) {
+async function turnByKeys(handle: Handle, keys: typeof everyKey): Promise<void> {
+  for (const [key, angle] of keys) {
     await handle.page.keyboard.press(key);
     await handle.expectAt(angle, key);
   }

@@ -1,6 +1,6 @@
 import { readFile, stat } from 'node:fs/promises';
 import { createServer, type Server, type ServerResponse } from 'node:http';
-import { extname, join, normalize } from 'node:path';
+import { extname, join, normalize, sep } from 'node:path';
 
 const CONTENT_TYPES: Record<string, string> = {
   '.css': 'text/css; charset=utf-8',
@@ -58,5 +58,7 @@ async function sendNotFound(folder: string, response: ServerResponse): Promise<v
 async function send(response: ServerResponse, status: number, file: string): Promise<void> {
   const body = await readFile(file);
   const type = CONTENT_TYPES[extname(file)] ?? 'application/octet-stream';
-  response.writeHead(status, { 'content-type': type, 'content-length': body.length }).end(body);
+  // Names with a hash of the content never change their meaning: a visitor's browser keeps the files.
+  const kept = file.includes(`${sep}_astro${sep}`) ? { 'cache-control': 'max-age=31536000, immutable' } : {};
+  response.writeHead(status, { 'content-type': type, 'content-length': body.length, ...kept }).end(body);
 }

@@ -1,11 +1,9 @@
-import { describe, expect, test } from 'vitest';
+import { expect, test } from 'vitest';
 import { phone, useVisits } from './browser.ts';
-import { pagesWith } from './built.ts';
 import { CalculatorOnPage, calculatorPage, expectRefused, expectWhole, expectWorked } from './calculator.ts';
 import { layOut, layoutFaults } from './layout.ts';
 
 const visiting = useVisits();
-const lessons = pagesWith('class="calculator embedded"');
 
 test('typing key by key: what stands there at each moment is answered', () =>
   visiting(calculatorPage('wheel-speeds'), async ({ page }) => {
@@ -96,29 +94,3 @@ test('a screen reader is told the results a moment later', () =>
     await calculator.give({ v: '1.2 m/s' });
     await expect.poll(() => page.locator('crab-calculator [data-status]').textContent()).toContain('191 rpm');
   }));
-
-describe.each(lessons)('%s', (path) => {
-  test('its calculators answer, each for itself', () =>
-    visiting(path, async ({ page }) => {
-      const count = await page.locator('crab-calculator').count();
-      for (let k = 0; k < count; k++) {
-        const calculator = new CalculatorOnPage(page, k);
-        const before = await calculator.shown();
-        expectWorked(before);
-        const others = await Promise.all(allBut(count, k).map((j) => new CalculatorOnPage(page, j).shown()));
-        const { name, changed: first } = await calculator.changeOne();
-        const changed = await calculator.withSpreads(first);
-        expectWorked(changed);
-        expectRefused(await calculator.give({ [name]: 'abc' }), changed);
-        const link = await calculator.root.locator('a[data-link]').getAttribute('href');
-        expect(link).toContain(`/calculators/${before.id}/?edition=`);
-        const after = await calculator.withSpreads(await calculator.give({ [name]: before.fields[name] ?? '' }));
-        expect({ ...after, figure: '' }).toEqual({ ...before, figure: '' });
-        expect(await Promise.all(allBut(count, k).map((j) => new CalculatorOnPage(page, j).shown()))).toEqual(others);
-      }
-      expect(new URL(page.url()).search).toBe('');
-    }));
-});
-
-const allBut = (count: number, k: number): number[] =>
-  Array.from({ length: count }, (_, j) => j).filter((j) => j !== k);

@@ -1,0 +1,3 @@
+import { tryCalculators } from './every-calculator.ts';
+
+tryCalculators(2);

@@ -1,0 +1,3 @@
+import { lookAtPages } from './every-page.ts';
+
+lookAtPages(1);
