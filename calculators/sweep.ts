@@ -26,15 +26,24 @@ export function sweep(
   result: string,
   points: number,
 ): Sweep {
-  const needed = cutTo(calculator, result);
+  const { held, moved } = parted(cutTo(calculator, result), given);
+  const still = solve(held, inputs);
   const at = Array.from({ length: points }, (_, k) => from + ((to - from) * k) / (points - 1));
   return {
     at,
     values: at.map((x) => {
-      const { values, refusal } = solve(needed, { ...inputs, [given]: x });
-      return refusal ? NaN : (values[result] ?? NaN);
+      const { values, refusal } = solve(moved, { ...still.values, [given]: x });
+      return still.refusal || refusal ? NaN : (values[result] ?? NaN);
     }),
   };
+}
+
+/** The steps that a given does not move are worked once, and the others for each of its values. */
+function parted({ steps, requires }: Solvable, given: string): { readonly held: Solvable; readonly moved: Solvable } {
+  const moving = new Set([given]);
+  for (const step of steps) if (namesBehind(step).some((name) => moving.has(name))) moving.add(step.name);
+  const of = (moves: boolean): Solvable['steps'] => steps.filter(({ name }) => moving.has(name) === moves);
+  return { held: { steps: of(false), requires: [] }, moved: { steps: of(true), requires } };
 }
 
 /** The steps a result and the requirements depend on, in order. */

@@ -41,3 +41,11 @@ export const E1 = given('E1', 'Young’s modulus of the roller (a printed plasti
 export const nu1 = given('nu1', 'Poisson’s ratio of the roller', 'ratio', '0.35', ['0', '0.5']);
 export const E2 = given('E2', 'Young’s modulus of the floor (concrete)', 'pressure', '30 GPa', ['1 MPa', '1000 GPa']);
 export const nu2 = given('nu2', 'Poisson’s ratio of the floor', 'ratio', '0.2', ['0', '0.5']);
+export const k_w = given('k_w', 'stiffness of a wheel with its mount', 'stiffness', '20 N/mm', [
+  '0.001 N/mm',
+  '1000000 N/mm',
+]);
+export const e_floor = given('e_floor', 'how much higher the floor is under wheel 1', 'length', '1 mm', [
+  '-100 mm',
+  '100 mm',
+]);

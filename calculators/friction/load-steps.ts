@@ -1,3 +1,5 @@
+import { across } from '../wheel-kinematics/wheel-steps.ts';
+
 /** Steps that several calculators of loads and grip share: what each wheel carries, and what it must push. */
 export const towardsWheel = {
   name: 'x_i',
@@ -29,7 +31,7 @@ export const loadLean = {
   means: 'load that each wheel loses because the weight leans downhill',
   quantity: 'force',
   unit: 'N',
-  formula: '2 * m * g / n * z / R * sin(slope) * cos(up - alpha_i)',
+  formula: `2 * m * g / n * z / R * sin(slope) * ${across('up')}`,
   why: 'The higher the centre of mass, the more. A wheel on the lower side gains: its loss is below zero.',
 } as const;
 
@@ -61,12 +63,15 @@ export const loadLostSpeedingUp = {
   why: 'Speeding up leans the weight back: wheels ahead of the middle lose, those behind gain. One kilogram is one newton for each m/s².',
 } as const;
 
+/** How far the centre of mass lies to the right of a line through the middle that runs this way. */
+export const offLineOf = (way: string): string => `x * sin(${way}) - y * cos(${way})`;
+
 export const offLine = {
   name: 'y_theta',
   means: 'centre of mass off the line of travel, to its right',
   quantity: 'length',
   unit: 'mm',
-  formula: 'x * sin(theta) - y * cos(theta)',
+  formula: offLineOf('theta'),
 } as const;
 
 const pushShare = {
@@ -85,4 +90,22 @@ export const pushWanted = {
   ...pushShare,
   means: 'push of each wheel for each m/s², counter-clockwise positive',
   why: 'Each wheel pushes in proportion to its share, and a little more or less to keep a weight off the line from turning the robot.',
+} as const;
+
+/** The wheel that uses most of its grip sets the limit. Needs `use_i`, its share at one g. */
+export const firstToSlip = {
+  name: 'use_top',
+  means: 'share of the wheel that slips first',
+  brief: true,
+  quantity: 'ratio',
+  unit: '',
+  formula: 'max(use_i)',
+} as const;
+
+export const slipAcceleration = {
+  name: 'a_slip',
+  means: 'speeding up at which the first wheel slips or lifts',
+  quantity: 'acceleration',
+  unit: 'm/s^2',
+  formula: 'g / use_top',
 } as const;

@@ -5,8 +5,16 @@ export interface FigureSpec {
   readonly caption: string;
   /** An angle among the givens that the reader may turn in the figure, and what to call it. */
   readonly turn?: { readonly given: string; readonly label: string };
-  /** A result drawn over the whole circle of a given, and maybe one beside it: handed to the figure as `rose_at`, `rose` and `rose_beside`. */
-  readonly rose?: { readonly against: string; readonly of: string; readonly beside?: string };
+  /**
+   * A result drawn over the whole circle of a given, and maybe one beside it: handed to the figure as `rose_at`, `rose` and
+   * `rose_beside`. Of a list it is the least, and `rose_lowest` tells whose that is. `points` is how many headings.
+   */
+  readonly rose?: {
+    readonly against: string;
+    readonly of: string;
+    readonly beside?: string;
+    readonly points?: number;
+  };
 }
 
 export type FigureName =
@@ -41,6 +49,7 @@ export type FigureName =
   | 'loss-rose'
   | 'contact-ellipse'
   | 'wheel-at-edge'
+  | 'step-rose'
   | 'body-clearance';
 
 /** How many headings a rose is drawn with. */
@@ -199,12 +208,19 @@ export const figures: Readonly<Record<string, FigureSpec>> = {
   'all-touch': {
     name: 'load-discs',
     caption:
-      'From above, straight ahead up the page; the area of a disc is its load: {N_i}. The ringed wheel stands {e_floor} higher than the others, and from the least load to the largest is {spread} of the even one.',
+      'From above, straight ahead up the page; the area of a disc is its load: {N_i}. Under the ringed wheel the floor is {e_floor} higher. From the least load to the largest is {spread} of the even one.',
   },
   traction: {
     name: 'grip-rose',
     caption:
-      'Speeding up by heading, straight ahead up the page: to the first slip, and dashed the most any control could get. Heading {theta} allows {a_slip}, a slope of {slope_slip}, and at the most {a_most}; a car with all wheels driven would do {a_car}.',
+      'Speeding up to the first slip by heading, straight ahead up the page. Heading {theta} allows {a_slip}, a slope of {slope_slip}; a car with all wheels driven would do {a_car}.',
+    turn: heading,
+    rose: { against: 'theta', of: 'a_slip' },
+  },
+  'most-grip': {
+    name: 'grip-rose',
+    caption:
+      'Speeding up by heading, straight ahead up the page: to the first slip, and dashed the most any control could get. Heading {theta} allows {a_slip}, and at the most {a_most}; a car with all wheels driven would do {a_car}.',
     turn: heading,
     rose: { against: 'theta', of: 'a_slip', beside: 'a_most' },
   },
@@ -218,7 +234,7 @@ export const figures: Readonly<Record<string, FigureSpec>> = {
   'contact-patch': {
     name: 'contact-ellipse',
     caption:
-      'The patch, {d_long} long and {d_short} wide, much enlarged, and the pressure over it: {p_peak} in the middle, nothing at the rim.',
+      'The patch, {d_long} long and {d_short} wide, beside a bar for its scale, and the pressure over it: {p_peak} in the middle, nothing at the rim.',
   },
   'step-push': {
     name: 'wheel-at-edge',
@@ -229,6 +245,13 @@ export const figures: Readonly<Record<string, FigureSpec>> = {
     name: 'wheel-at-edge',
     caption:
       'As the wheel leaves the floor. It climbs while the force of the edge points into the two lines, which lean by the angle of friction. This needs a grip of {grip_used}, and there is {mu}; the highest edge is {h_most}.',
+  },
+  'step-by-heading': {
+    name: 'step-rose',
+    caption:
+      'Highest step by heading, straight ahead up the page; in each sector the number of the wheel that stops the robot. Heading {theta} allows {h_most}. The dashed circle is your step, {h}: where it lies within the curve the robot gets up.',
+    turn: heading,
+    rose: { against: 'theta', of: 'h_i', points: 73 },
   },
   'round-obstacle': {
     name: 'wheel-at-edge',
@@ -248,6 +271,6 @@ export const figures: Readonly<Record<string, FigureSpec>> = {
   clearance: {
     name: 'body-clearance',
     caption:
-      'From the side, to scale, the wheels at the step. The line under the front corner is the steepest ramp, {approach}; the two lines under the middle are the sharpest crest, {breakover}.',
+      'From the side, to scale, the wheels at the step. The line under the front corner is the steepest ramp, {approach}; the two lines under the middle are the sharpest crest, {breakover}. At the height of the edge the wheel reaches {spare_edge} farther than the body.',
   },
 };

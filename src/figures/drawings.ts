@@ -27,6 +27,7 @@ import { topView } from './top-view.ts';
 import type { FigureValues } from './values.ts';
 import { wheelAngle } from './wheel-angle.ts';
 import { wheelHolds, wheelPushes } from './wheel-pushes.ts';
+import { stepRose } from './step-rose.ts';
 import { wheelAtEdge } from './wheel-at-edge.ts';
 
 /** Every figure at hand, for the server. */
@@ -62,5 +63,6 @@ export const drawings: Readonly<Record<FigureName, (values: FigureValues) => str
   'loss-rose': lossRose,
   'contact-ellipse': contactEllipse,
   'wheel-at-edge': wheelAtEdge,
+  'step-rose': stepRose,
   'body-clearance': bodyClearance,
 };

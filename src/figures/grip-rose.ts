@@ -2,13 +2,14 @@ import { outer, roseArea, roseCurve, roseFigure, towards } from './rose-frame.ts
 import { arrow, centre } from './svg.ts';
 import { list, number, type FigureValues } from './values.ts';
 
-/** Speeding up to the first slip by heading, and dashed the most any control could get. */
+/** Speeding up to the first slip by heading and, where it is there, dashed the most any control could get. */
 export function gripRose(values: FigureValues): string {
-  const scale = outer / Math.max(...list(values, 'rose_beside'), number(values, 'a_most'), 1e-12);
+  const most = values.rose_beside ? 'rose_beside' : 'rose';
+  const scale = outer / Math.max(...list(values, most), number(values, 'a_slip'), 1e-12);
   return roseFigure(
     values,
     roseArea(values, scale, 'force') +
-      roseCurve(values, 'rose_beside', scale, 'geometry line keep') +
+      (values.rose_beside ? roseCurve(values, most, scale, 'geometry line keep') : '') +
       onHeading(values, 'a_slip', scale),
   );
 }

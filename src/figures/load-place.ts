@@ -6,7 +6,7 @@ const width = 340;
 const height = 304;
 const wheelsAt = Math.hypot(wheelCentre(0).x, wheelCentre(0).y);
 const largest = 42;
-const ring = 24;
+const ring = 30;
 
 /**
  * The robot from above: a disc at each wheel whose area is its load, the place where the weight goes through the floor, and

@@ -50,5 +50,6 @@ const scripts: Readonly<Record<FigureName, () => Promise<Readonly<Record<string,
   'loss-rose': () => import('../figures/grip-rose.ts'),
   'contact-ellipse': () => import('../figures/contact-ellipse.ts'),
   'wheel-at-edge': () => import('../figures/wheel-at-edge.ts'),
+  'step-rose': () => import('../figures/step-rose.ts'),
   'body-clearance': () => import('../figures/body-clearance.ts'),
 };

@@ -1,4 +1,4 @@
-import type { Values } from '../../calculators/formula/evaluate.ts';
+import type { Value, Values } from '../../calculators/formula/evaluate.ts';
 import type { Calculator } from '../../calculators/calculator.ts';
 import type { Solvable } from '../../calculators/solve.ts';
 import { sweep } from '../../calculators/sweep.ts';
@@ -17,16 +17,24 @@ const last = new WeakMap<Drawable, { readonly others: string; readonly rose: Fig
 /** The last rose of a calculator stands while all givens but the one it is swept over do. */
 function roseOf(
   calculator: Drawable,
-  { against, of, beside }: NonNullable<FigureSpec['rose']>,
+  { against, of, beside, points = rosePoints }: NonNullable<FigureSpec['rose']>,
   values: Values,
 ): FigureValues {
   const others = calculator.given.map(({ name }) => (name === against ? '' : String(values[name]))).join(';');
   const known = last.get(calculator);
   if (known?.others === others) return known.rose;
-  const round = (name: string) => sweep(calculator, values, against, [0, 2 * Math.PI], name, rosePoints);
+  const round = (name: string) => sweep(calculator, values, against, [0, 2 * Math.PI], name, points);
   const { at, values: swept } = round(of);
   const second = beside === undefined ? {} : { rose_beside: round(beside).values.map(Number) };
-  const rose = { rose_at: at, rose: swept.map(Number), ...second };
+  const rose = { rose_at: at, ...leastOf(swept), ...second };
   last.set(calculator, { others, rose });
   return rose;
+}
+
+/** Of a list the least at each place, and whose it is. */
+function leastOf(swept: readonly Value[]): FigureValues {
+  const all = swept.map((value) => [value].flat());
+  const rose = all.map((ones) => Math.min(...ones));
+  if (swept.every((value) => typeof value === 'number')) return { rose };
+  return { rose, rose_lowest: all.map((ones, k) => ones.indexOf(rose[k] ?? NaN) + 1) };
 }
