@@ -1,8 +1,10 @@
-import type { Value } from './formula/evaluate.ts';
 import { parse } from './formula/parse.ts';
 import { childrenOf, closesList, type Tree } from './formula/tree.ts';
 import { parseEntry, type Entry } from './quantity/parse.ts';
 import { quantityOf, unitOf, type QuantityName } from './quantity/units.ts';
+import { findRootBy } from './root-by.ts';
+import { siOf } from './si-of.ts';
+import { useRootFinder } from './solve.ts';
 
 /** A number the reader gives. `least` and `most` are the ends of its range, both allowed, in SI. */
 export interface Given {
@@ -42,7 +44,10 @@ export interface FormulaStep extends StepBase {
   readonly tree: Tree;
 }
 
-/** The value of `name` between `from` and `to` for which `formula` equals `target`; found by bisection. */
+/**
+ * The value of `name` between `from` and `to` for which `formula` equals `target`; found by closing in on it. A list is
+ * found wheel by wheel.
+ */
 export interface RootStep extends StepBase {
   readonly kind: 'root';
   readonly formula: string;
@@ -51,6 +56,8 @@ export interface RootStep extends StepBase {
   readonly target: string;
   readonly from: Tree;
   readonly to: Tree;
+  /** What the formula is worked out by from a trial value. These stand as steps of their own right behind it. */
+  readonly by?: readonly FormulaStep[];
 }
 
 /** A value read from a published table, between rows by straight lines or at a row exactly. */
@@ -146,12 +153,6 @@ export function withUsual(one: Given, usual: string): Given {
   return { ...one, usual: parsed.entry, unit: parsed.entry.unit };
 }
 
-/** An entry in SI: a number, or one a wheel. */
-export function siOf(entry: Entry, quantity: QuantityName): Value {
-  const { factor } = unitOf(quantityOf(quantity), entry.unit);
-  return typeof entry.value === 'number' ? entry.value * factor : entry.value.map((x) => x * factor);
-}
-
 interface StepText {
   readonly name: string;
   readonly means: string;
@@ -162,10 +163,16 @@ interface StepText {
   readonly brief?: true;
 }
 
-type StepSource =
-  | (StepText & { readonly formula: string })
-  | (StepText & { readonly solve: string; readonly equals: string; readonly between: readonly [string, string] })
-  | (StepText & { readonly table: Table; readonly at: string });
+type FormulaSource = StepText & { readonly formula: string };
+
+type RootSource = StepText & {
+  readonly solve: string;
+  readonly equals: string;
+  readonly between: readonly [string, string];
+  readonly by?: readonly FormulaSource[];
+};
+
+type StepSource = FormulaSource | RootSource | (StepText & { readonly table: Table; readonly at: string });
 
 export interface CalculatorSource extends Omit<Calculator, 'steps' | 'requires' | 'cautions'> {
   readonly steps: readonly StepSource[];
@@ -189,12 +196,14 @@ export function defineCalculator(source: CalculatorSource): Calculator {
   const known = new Set(source.given.map((one) => one.name));
   if (known.size < source.given.length) throw new Error(`invalid calculator: a given named twice (${source.id})`);
   const lists = new Set(source.given.filter((one) => one.list).map((one) => one.name));
-  const steps = source.steps.map((text): Step => {
-    if (known.has(text.name)) throw new Error(`invalid step: ${text.name} is taken (${source.id})`);
-    const step = readStep(text, known, lists);
-    known.add(step.name);
-    if (step.list) lists.add(step.name);
-    return step;
+  const steps = source.steps.flatMap((text): readonly Step[] => {
+    const read = readSteps(text, known, lists);
+    for (const step of read) {
+      if (known.has(step.name)) throw new Error(`invalid step: ${step.name} is taken (${source.id})`);
+      known.add(step.name);
+      if (step.list) lists.add(step.name);
+    }
+    return read;
   });
   for (const name of source.results) {
     if (!steps.some((step) => step.name === name)) throw new Error(`unknown result: ${name} (${source.id})`);
@@ -209,29 +218,58 @@ export function defineCalculator(source: CalculatorSource): Calculator {
   };
 }
 
-function readStep(text: StepSource, known: ReadonlySet<string>, lists: ReadonlySet<string>): Step {
-  unitOf(quantityOf(text.quantity), text.unit);
-  const { name, means, unit, quantity, why, brief } = text;
-  const base = { name, means, unit, quantity, ...(why ? { why } : {}), ...(brief ? { brief } : {}) };
-  if ('formula' in text) {
-    const tree = parse(text.formula, known);
-    return { ...base, kind: 'formula', formula: text.formula, tree, list: givesList(tree, lists) };
-  }
+type Names = ReadonlySet<string>;
+
+/** One step, or a root and the steps it is worked out by. */
+function readSteps(text: StepSource, known: Names, lists: Names): readonly Step[] {
+  if ('formula' in text) return [readFormula(text, known, lists)];
   if ('solve' in text) {
-    const [from, to] = text.between;
-    return {
-      ...base,
-      kind: 'root',
-      formula: text.solve,
-      tree: parse(text.solve, new Set([...known, name])),
-      target: targetName(text.equals, known),
-      from: parse(from, known),
-      to: parse(to, known),
-      list: false,
-    };
+    const root = readRoot(text, known, lists);
+    if (root.by) useRootFinder(findRootBy);
+    return [root, ...(root.by ?? [])];
   }
   const at = parse(text.at, known);
-  return { ...base, kind: 'look-up', table: text.table, at, list: givesList(at, lists) };
+  return [{ ...baseOf(text), kind: 'look-up', table: text.table, at, list: givesList(at, lists) }];
+}
+
+function baseOf({ name, means, unit, quantity, why, brief }: StepText): Omit<StepBase, 'list'> {
+  unitOf(quantityOf(quantity), unit);
+  return { name, means, unit, quantity, ...(why ? { why } : {}), ...(brief ? { brief } : {}) };
+}
+
+function readFormula(text: FormulaSource, known: Names, lists: Names): FormulaStep {
+  const tree = parse(text.formula, known);
+  return { ...baseOf(text), kind: 'formula', formula: text.formula, tree, list: givesList(tree, lists) };
+}
+
+function readRoot(text: RootSource, known: Names, lists: Names): RootStep {
+  const [from, to] = text.between;
+  const behind = [...known, text.name];
+  const plain = readBy(text.by ?? [], behind, lists);
+  const list = plain.some((step) => step.list);
+  const by = list ? readBy(text.by ?? [], behind, new Set([...lists, text.name])) : plain;
+  return {
+    ...baseOf(text),
+    kind: 'root',
+    formula: text.solve,
+    tree: parse(text.solve, new Set([...behind, ...by.map((step) => step.name)])),
+    target: targetName(text.equals, known),
+    from: parse(from, known),
+    to: parse(to, known),
+    list,
+    ...(by.length > 0 ? { by } : {}),
+  };
+}
+
+function readBy(texts: readonly FormulaSource[], known: readonly string[], lists: Names): readonly FormulaStep[] {
+  const names = new Set(known);
+  const found = new Set(lists);
+  return texts.map((text): FormulaStep => {
+    const step = readFormula(text, names, found);
+    names.add(step.name);
+    if (step.list) found.add(step.name);
+    return step;
+  });
 }
 
 function targetName(text: string, known: ReadonlySet<string>): string {

@@ -6,9 +6,11 @@ import { beltNote } from './belt-drives/belt-note.ts';
 import { beltTension } from './belt-drives/belt-tension.ts';
 import { hubGrip } from './belt-drives/hub-grip.ts';
 import { shaftOverhang } from './belt-drives/shaft-overhang.ts';
+import { allTouch } from './friction/all-touch.ts';
 import { contactPatch } from './friction/contact-patch.ts';
 import { rollingLoss } from './friction/rolling-loss.ts';
 import { tiltTest } from './friction/tilt-test.ts';
+import { mostGrip } from './friction/most-grip.ts';
 import { traction } from './friction/traction.ts';
 import { wheelLoads } from './friction/wheel-loads.ts';
 import { driveForce } from './motors/drive-force.ts';
@@ -22,6 +24,7 @@ import { stopping } from './motors/stopping.ts';
 import { clearance } from './step-climbing/clearance.ts';
 import { gapCrossing } from './step-climbing/gap-crossing.ts';
 import { roundObstacle } from './step-climbing/round-obstacle.ts';
+import { stepByHeading } from './step-climbing/step-by-heading.ts';
 import { stepClimb } from './step-climbing/step-climb.ts';
 import { stepPush } from './step-climbing/step-push.ts';
 import { stepRunUp } from './step-climbing/step-run-up.ts';
@@ -68,10 +71,13 @@ export const catalogue: readonly Calculator[] = [
   tiltTest,
   wheelLoads,
   traction,
+  mostGrip,
   rollingLoss,
   contactPatch,
+  allTouch,
   stepPush,
   stepClimb,
+  stepByHeading,
   roundObstacle,
   gapCrossing,
   stepRunUp,

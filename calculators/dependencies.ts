@@ -1,4 +1,4 @@
-import type { Step } from './calculator.ts';
+import type { RootStep, Step } from './calculator.ts';
 import { namesIn } from './formula/tree.ts';
 
 /** The names a step is worked out from, itself not counted. */
@@ -7,8 +7,15 @@ export function namesBehind(step: Step): readonly string[] {
     case 'formula':
       return namesIn(step.tree);
     case 'root':
-      return [...[step.tree, step.from, step.to].flatMap(namesIn), step.target].filter((name) => name !== step.name);
+      return namesBehindRoot(step);
     case 'look-up':
       return namesIn(step.at);
   }
+}
+
+function namesBehindRoot(step: RootStep): readonly string[] {
+  const by = step.by ?? [];
+  const own = new Set([step.name, ...by.map(({ name }) => name)]);
+  const trees = [...by.map(({ tree }) => tree), step.tree, step.from, step.to];
+  return [...new Set([...trees.flatMap(namesIn), step.target])].filter((name) => !own.has(name));
 }

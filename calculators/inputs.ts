@@ -1,9 +1,10 @@
-import { siOf, type Given } from './calculator.ts';
+import type { Given } from './calculator.ts';
 import type { Values } from './formula/evaluate.ts';
 import { symbolText } from './formula/symbols.ts';
 import { formatNumber, formatQuantity, formatUnit } from './quantity/format.ts';
 import { parseEntry, type Entry } from './quantity/parse.ts';
 import { quantityOf, unitOf } from './quantity/units.ts';
+import { siOf } from './si-of.ts';
 
 export type Entries = Readonly<Record<string, Entry>>;
 

@@ -140,8 +140,12 @@ function holds(line: Line, values: Values): boolean {
   return agree(onLine(line.tree), [printed(line.result)].flat()) && fits(line.tree, onLine, inSi);
 }
 
+/** What a list of roots is solved for may be one number for all. */
 const agree = (got: readonly number[], want: readonly number[]): boolean =>
-  got.every((x, i) => Math.abs(x - (want[i] ?? NaN)) <= 1e-9 * Math.max(Math.abs(x), 1e-9));
+  got.every((x, i) => {
+    const wanted = want.length === 1 ? want[0] : want[i];
+    return Math.abs(x - (wanted ?? NaN)) <= 1e-9 * Math.max(Math.abs(x), 1e-9);
+  });
 
 type Numbers = (tree: Tree) => readonly number[];
 

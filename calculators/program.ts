@@ -1,4 +1,4 @@
-import type { Calculator, Caution, Given, Step } from './calculator.ts';
+import type { Calculator, Caution, FormulaStep, Given, Step } from './calculator.ts';
 
 /** A calculator as a page needs it: what is solved and printed, without the prose. */
 export interface Program {
@@ -11,6 +11,8 @@ export interface Program {
   readonly cautions: readonly Caution[];
 }
 
+const bare = ({ why, brief, ...rest }: FormulaStep): FormulaStep => ({ ...rest, means: '', formula: '' });
+
 /** The program of a calculator, ready for JSON. */
 export const programOf = ({ id, edition, given, steps, results, requires, cautions }: Calculator): Program => ({
   id,
@@ -18,7 +20,10 @@ export const programOf = ({ id, edition, given, steps, results, requires, cautio
   given,
   steps: steps.map((step): Step => {
     const { why, ...rest } = step;
-    return 'formula' in rest ? { ...rest, formula: '' } : rest;
+    if (rest.kind === 'look-up') return rest;
+    // What a root is worked out by stands with its words as steps of its own.
+    if (rest.kind === 'root' && rest.by) return { ...rest, formula: '', by: rest.by.map(bare) };
+    return { ...rest, formula: '' };
   }),
   results,
   requires,

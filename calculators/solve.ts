@@ -16,6 +16,15 @@ export interface Solution {
   readonly refusal?: Refusal;
 }
 
+export type RootFinder = (step: RootStep, values: Values) => Value;
+
+let findRootBy: RootFinder = () => NaN;
+
+/** What finds a root through further steps: few calculators have one, so a page fetches it only when it must. */
+export function useRootFinder(finder: RootFinder): void {
+  findRootBy = finder;
+}
+
 /**
  * Works a calculator through.
  * @param inputs an SI value for every given, within its range.
@@ -41,7 +50,7 @@ function stepValue(step: Step, values: Values): Value {
     case 'formula':
       return evaluate(step.tree, values);
     case 'root':
-      return findRoot(step, values);
+      return step.by ? findRootBy(step, values) : findRoot(step, values);
     case 'look-up':
       return lookUp(step, values);
   }

@@ -1,10 +1,11 @@
-import { siOf, type Calculator, type Given, type LookUpStep, type Step } from './calculator.ts';
+import type { Calculator, Given, LookUpStep, RootStep, Step } from './calculator.ts';
 import { slopeOf } from './formula/derivative.ts';
 import type { Value, Values } from './formula/evaluate.ts';
 import { symbolText } from './formula/symbols.ts';
 import type { Entries } from './inputs.ts';
 import { formatNumber, formatUnit, roundTo } from './quantity/format.ts';
 import { quantityOf, unitOf, type QuantityName } from './quantity/units.ts';
+import { siOf } from './si-of.ts';
 
 /** A given with a ±, and how much of a result's ± comes from it, as a share of the squares. */
 export interface Share {
@@ -74,8 +75,13 @@ function stepMove(step: Step, values: Values, moves: Values): Value {
       return slopeOf(step.tree, values, moves);
     case 'root': {
       // The formula stays at its target: what the other names move, the unknown must take back.
-      const own = Number(slopeOf(step.tree, values, { [step.name]: 1 }));
-      return (Number(moves[step.target] ?? 0) - Number(slopeOf(step.tree, values, moves))) / own;
+      const own = rootMove(step, values, { [step.name]: [values[step.name] ?? NaN].flat().map(() => 1) });
+      const others = rootMove(step, values, moves);
+      const wanted = pick(moves[step.target] ?? 0, 0);
+      const back = [values[step.name] ?? NaN]
+        .flat()
+        .map((_, wheel) => (wanted - pick(others, wheel)) / pick(own, wheel));
+      return step.list ? back : (back[0] ?? NaN);
     }
     case 'look-up': {
       const move = slopeOf(step.at, values, moves);
@@ -84,6 +90,13 @@ function stepMove(step: Step, values: Values, moves: Values): Value {
       return move.map((one, wheel) => one * tableSlope(step, pick(tabled, wheel)));
     }
   }
+}
+
+/** How far the formula of a root moves, through what it is worked out by. */
+function rootMove({ by = [], tree }: RootStep, values: Values, moves: Values): Value {
+  const all: Record<string, Value> = { ...moves };
+  for (const step of by) all[step.name] = slopeOf(step.tree, values, all);
+  return slopeOf(tree, values, all);
 }
 
 /** The slope of the table's stretch that holds a value; none where only rows count. */

@@ -53,6 +53,11 @@ export const modules: readonly Module[] = [
   {
     id: 'step-climbing',
     title: 'Step climbing',
-    lessons: ['step-climbing/wheel-at-a-kerb', 'step-climbing/grip-at-the-edge', 'step-climbing/cables-hoses-gaps'],
+    lessons: [
+      'step-climbing/wheel-at-a-kerb',
+      'step-climbing/grip-at-the-edge',
+      'step-climbing/which-way-to-face',
+      'step-climbing/cables-hoses-gaps',
+    ],
   },
 ];

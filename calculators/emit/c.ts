@@ -98,13 +98,15 @@ const resultLengths = ({ calculator, lengths }: Plan): readonly Length[] => [
   ...new Set(calculator.results.flatMap((name) => lengths.get(name) ?? [])),
 ];
 
-function writerFor(plan: Plan): Writer {
+/** @param single lists that are one number where the text stands. */
+function writerFor(plan: Plan, single: ReadonlySet<string> = new Set()): Writer {
   const { called, lengths, lengthName } = plan;
   const length = (list: string): string => {
     const found = lengths.get(list);
     return found ? lengthName(found) : '';
   };
-  const scalar = (name: string): string => (lengths.has(name) ? `${called(name)}[wheel]` : called(name));
+  const scalar = (name: string): string =>
+    lengths.has(name) && !single.has(name) ? `${called(name)}[wheel]` : called(name);
   return writerOf(cLanguage({ scalar, list: called, length }), plan.facts);
 }
 
@@ -123,21 +125,37 @@ const tableLines = ({ name, table }: LookUpStep, plan: Plan): string[] => [
 ];
 
 /** The names that a root's formula uses beside the one it is solved for. */
-const missNames = (step: RootStep): string[] => [
-  ...new Set([...namesIn(step.tree), step.target].filter((name) => name !== step.name)),
-];
+const missNames = (step: RootStep): string[] => {
+  const by = step.by ?? [];
+  const own = new Set([step.name, ...by.map(({ name }) => name)]);
+  const all = [...by.map(({ tree }) => tree), step.tree].flatMap(namesIn);
+  return [...new Set([...all, step.target])].filter((name) => !own.has(name));
+};
+
+/** Within the function that tells how far a trial is off, what comes of the trial is one number. */
+function missWriter(step: RootStep, plan: Plan, writer: Writer): Writer {
+  if (!step.by) return writer;
+  const inside = new Set([step, ...step.by].map(({ name }) => name));
+  return writerFor(plan, inside);
+}
 
 function missLines(step: RootStep, plan: Plan, writer: Writer): string[] {
   const { called, lengths, lengthName } = plan;
+  const inside = missWriter(step, plan, writer);
   const parameters = missNames(step).flatMap((name) => {
     const length = lengths.get(name);
+    if (length && step.list) return [`const float *${called(name)}`];
     return length ? [`const float *${called(name)}, int ${lengthName(length)}`] : [`float ${called(name)}`];
   });
+  const wheel = step.list ? ['int wheel'] : [];
   return [
     behind(`How far ${plainFormula(step.tree)} is from ${step.target}.`),
-    `static float ${called(step.name)}_miss(${[`float ${called(step.name)}`, ...parameters].join(', ')})`,
+    `static float ${called(step.name)}_miss(${[`float ${called(step.name)}`, ...wheel, ...parameters].join(', ')})`,
     '{',
-    `    return ${writer.formula(step.tree, plan.careful(step.name))} - ${called(step.target)};`,
+    ...(step.by ?? []).map(
+      ({ name, tree }) => `    const float ${called(name)} = ${bare(inside.formula(tree, plan.careful(name)))};`,
+    ),
+    `    return ${inside.formula(step.tree, plan.careful(step.name))} - ${called(step.target)};`,
     '}',
   ];
 }
@@ -207,6 +225,7 @@ function stepLines(step: Step, plan: Plan, writer: Writer): string[] {
   const described = `    ${behind(describeStep(step))}`;
   if (length) {
     const count = plan.lengthName(length);
+    if (step.kind === 'root') return [described, ...listRootLines(step, length, plan, writer)];
     return [
       described,
       isResult ? `    float *const ${name} = result->${name};` : `    float ${name}[${length.most}] = {0};`,
@@ -233,22 +252,39 @@ const formulaOf = (step: FormulaStep | RootStep, plan: Plan, writer: Writer): st
 
 const halvings = 60;
 
-function rootLines(step: RootStep, plan: Plan, writer: Writer): string[] {
+function listRootLines(step: RootStep, length: Length, plan: Plan, writer: Writer): string[] {
   const name = plan.called(step.name);
+  const isResult = plan.calculator.results.includes(step.name);
+  return [
+    isResult ? `    float *const ${name} = result->${name};` : `    float ${name}[${length.most}] = {0};`,
+    `    for (int wheel = 0; wheel < ${plan.lengthName(length)}; wheel++) {`,
+    ...halvingLines(`${name}[wheel]`, step, plan, writer),
+    '    }',
+  ];
+}
+
+const rootLines = (step: RootStep, plan: Plan, writer: Writer): string[] => [
+  `    float ${plan.called(step.name)};`,
+  '    {',
+  ...halvingLines(plan.called(step.name), step, plan, writer),
+  '    }',
+];
+
+function halvingLines(found: string, step: RootStep, plan: Plan, writer: Writer): string[] {
   const others = missNames(step).flatMap((other) => {
     const length = plan.lengths.get(other);
-    return [plan.called(other), ...(length ? [plan.lengthName(length)] : [])];
+    return [plan.called(other), ...(length && !step.list ? [plan.lengthName(length)] : [])];
   });
-  const miss = (at: string): string => `${name}_miss(${[at, ...others].join(', ')})`;
+  const wheel = step.list ? ['wheel'] : [];
+  const miss = (at: string): string => `${plan.called(step.name)}_miss(${[at, ...wheel, ...others].join(', ')})`;
   return [
-    `    float ${name} = NAN;`,
-    '    {',
+    `        ${found} = NAN;`,
     `        float low = ${bare(writer.formula(step.from))};`,
     `        float high = ${bare(writer.formula(step.to))};`,
     `        const float at_low = ${miss('low')};`,
     `        const float at_high = ${miss('high')};`,
     '        if (at_low == 0.0f) {',
-    `            ${name} = low;`,
+    `            ${found} = low;`,
     '        } else if ((at_low < 0.0f && at_high >= 0.0f) || (at_low > 0.0f && at_high <= 0.0f)) {',
     `            for (int halving = 0; halving < ${halvings}; halving++) {`,
     '                const float middle = (low + high) / 2.0f;',
@@ -258,9 +294,8 @@ function rootLines(step: RootStep, plan: Plan, writer: Writer): string[] {
     '                    high = middle;',
     '                }',
     '            }',
-    `            ${name} = (low + high) / 2.0f;`,
+    `            ${found} = (low + high) / 2.0f;`,
     '        }',
-    '    }',
   ];
 }
 

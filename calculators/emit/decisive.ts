@@ -25,7 +25,7 @@ function treesOf(step: Step): readonly Tree[] {
     case 'formula':
       return [step.tree];
     case 'root':
-      return [step.tree, step.from, step.to];
+      return [...(step.by ?? []).map(({ tree }) => tree), step.tree, step.from, step.to];
     case 'look-up':
       return [step.at];
   }

@@ -104,8 +104,11 @@ const most = (sources: readonly LengthSource[]): number => Math.max(...sources.m
 /** A list taken wheel by wheel, by its name, or what an `upto` counts to. */
 type ListPart = string | Tree;
 
-const listParts = (step: Step, lists: ReadonlyMap<string, unknown>): ListPart[] =>
-  partsOf(step.kind === 'look-up' ? step.at : step.tree, lists);
+const listParts = (step: Step, lists: ReadonlyMap<string, unknown>): ListPart[] => {
+  if (step.kind === 'look-up') return partsOf(step.at, lists);
+  const by = step.kind === 'root' ? (step.by ?? []) : [];
+  return [...by.map(({ tree }) => tree), step.tree].flatMap((tree) => partsOf(tree, lists));
+};
 
 function partsOf(tree: Tree, lists: ReadonlyMap<string, unknown>): ListPart[] {
   if (tree.kind === 'name') return lists.has(tree.name) ? [tree.name] : [];

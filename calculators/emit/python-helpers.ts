@@ -112,6 +112,6 @@ export const pythonTaken: ReadonlySet<string> = new Set([
   ...`False None True and as assert async await break class continue def del elif else except finally for from global if
   import in is lambda nonlocal not or pass raise return try while with yield match case type
   abs max min sum map zip len int range print list tuple dict ValueError
-  math DUST wheel wheels`.split(/\s+/),
+  math DUST wheel wheels trial`.split(/\s+/),
   ...pythonHelpers.map((helper) => helper.name),
 ]);

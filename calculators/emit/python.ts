@@ -1,4 +1,4 @@
-import type { LookUpStep, Step } from '../calculator.ts';
+import type { LookUpStep, RootStep, Step } from '../calculator.ts';
 import type { Value } from '../formula/evaluate.ts';
 import { namesIn, type Tree } from '../formula/tree.ts';
 import { toValues, type Entries } from '../inputs.ts';
@@ -141,9 +141,29 @@ function stepLines(step: Step, plan: Plan, writer: Writer): string[] {
   const name = plan.called(step.name);
   const length = plan.lengths.get(step.name);
   const value = oneValue(step, plan, writer);
-  const table = step.kind === 'look-up' ? tableLines(step, plan) : [];
-  if (!length) return [...table, `    ${name} = ${value}`];
-  return [...table, `    ${name} = [${value} for wheel in range(${plan.lengthName(length)})]`];
+  const before = linesBefore(step, plan);
+  if (!length) return [...before, `    ${name} = ${value}`];
+  return [...before, `    ${name} = [${value} for wheel in range(${plan.lengthName(length)})]`];
+}
+
+function linesBefore(step: Step, plan: Plan): string[] {
+  if (step.kind === 'look-up') return tableLines(step, plan);
+  return step.kind === 'root' && step.by ? missLines(step, step.by, plan) : [];
+}
+
+/** What a root worked out by further steps is tried with. */
+function missLines(step: RootStep, by: NonNullable<RootStep['by']>, plan: Plan): string[] {
+  const { called, lengths, careful } = plan;
+  const inside = new Set([step, ...by].map(({ name }) => name));
+  const scalar = (name: string): string =>
+    lengths.has(name) && !inside.has(name) ? `${called(name)}[wheel]` : called(name);
+  const writer = writerOf(pythonLanguage({ scalar, list: called }), plan.facts);
+  return [
+    `    def ${called(step.name)}_miss(${called(step.name)}${step.list ? ', wheel' : ''}):`,
+    ...by.map(({ name, tree }) => `        ${called(name)} = ${bare(writer.formula(tree, careful(name)))}`),
+    `        return ${writer.formula(step.tree, careful(step.name))} - ${called(step.target)}`,
+    '',
+  ];
 }
 
 const tableLines = ({ name, table }: LookUpStep, plan: Plan): string[] => [
@@ -161,7 +181,10 @@ function oneValue(step: Step, plan: Plan, writer: Writer): string {
     const read = step.table.between === 'rows only' ? 'at_row' : 'between_rows';
     return `${read}(${name}_rows, ${writer.formula(step.at, careful)})`;
   }
-  const miss = `lambda ${name}: ${writer.formula(step.tree, careful)} - ${plan.called(step.target)}`;
+  const tried = step.by ? `${name}_miss(trial${step.list ? ', wheel' : ''})` : undefined;
+  const miss = tried
+    ? `lambda trial: ${tried}`
+    : `lambda ${name}: ${writer.formula(step.tree, careful)} - ${plan.called(step.target)}`;
   return `find_root(${miss}, ${writer.formula(step.from)}, ${writer.formula(step.to)})`;
 }
 

@@ -1,6 +1,7 @@
-import { siOf, type Given, type LookUpStep, type RootStep, type Step } from '../calculator.ts';
+import type { Given, LookUpStep, RootStep, Step } from '../calculator.ts';
 import { toValues, type Entries } from '../inputs.ts';
 import type { Entry } from '../quantity/parse.ts';
+import { siOf } from '../si-of.ts';
 import { solve } from '../solve.ts';
 import { describeGiven, describeStep, mustHold, originOf, siUnit } from './about.ts';
 import { ascii } from './ascii.ts';
@@ -74,7 +75,7 @@ const rowsOf = (sheet: Sheet): GridRow[] => {
       cells: [() => `=${sheet.writer(0).condition(holds)}`],
     })),
     ...calculator.steps.flatMap((step) => {
-      if (step.kind === 'root') return rootRows(step, sheet);
+      if (step.kind === 'root') return wheelsOf(step, sheet).flatMap((wheel) => rootRows(step, sheet, wheel));
       return step.kind === 'look-up' ? tableRows(step, sheet) : [];
     }),
   ];
@@ -101,7 +102,7 @@ const perWheel = (name: string, { width }: Sheet, text: (k: number) => string): 
 function stepRow(step: Step, sheet: Sheet): GridRow {
   const text = (k: number): string => {
     if (step.kind === 'formula') return sheet.writer(k).formula(step.tree);
-    return step.kind === 'root' ? rootText(step, sheet) : lookUpText(step, sheet, k);
+    return step.kind === 'root' ? rootText(step, sheet, k) : lookUpText(step, sheet, k);
   };
   return {
     key: step.name,
@@ -111,50 +112,90 @@ function stepRow(step: Step, sheet: Sheet): GridRow {
 }
 
 const halvings = 50;
-const ends = ({ name }: Step): string => `${name} ends`;
-const halving = ({ name }: Step, k: number): string => `${name} halving ${k}`;
 
-/** Columns of a halving. */
+const wheelsOf = (step: Step, { width }: Sheet): number[] => Array.from({ length: width(step.name) }, (_, k) => k);
+
+/** A root has rows of its own; a list of roots has them for each wheel. */
+const rootKey = ({ name, list }: Step, wheel: number, row: string): string =>
+  `${name}${list ? ` ${wheel + 1}` : ''} ${row}`;
+const end = (step: Step, wheel: number, column: number): string =>
+  rootKey(step, wheel, column === low ? 'low end' : 'high end');
+const halving = (step: Step, wheel: number, k: number): string => rootKey(step, wheel, `halving ${k}`);
+
+/** Columns of a halving. What a trial is worked out by stands behind them. */
 const low = 0;
 const high = 1;
 const middle = 2;
 const miss = 3;
+const firstBy = 4;
 
-function rootText(step: RootStep, sheet: Sheet): string {
+/** Columns of an end. */
+const place = 0;
+const missOfEnd = 1;
+const firstByOfEnd = 2;
+
+function rootText(step: RootStep, sheet: Sheet, wheel: number): string {
   const at = (key: string, column: number): string => sheet.places().fixed(key, column);
-  const [atLow, atHigh] = [at(ends(step), low), at(ends(step), high)];
-  const found = `IF(SIGN(${atLow})*SIGN(${atHigh})<=0,${at(halving(step, halvings), middle)},NA())`;
-  return `IF(${atLow}=0,${at(halving(step, 1), low)},${found})`;
+  const [atLow, atHigh] = [low, high].map((side) => at(end(step, wheel, side), missOfEnd));
+  const found = `IF(SIGN(${atLow})*SIGN(${atHigh})<=0,${at(halving(step, wheel, halvings), middle)},NA())`;
+  return `IF(${atLow}=0,${at(end(step, wheel, low), place)},${found})`;
+}
+
+/** How far off a trial is, and what that is worked out by: the texts of the cells of one row. */
+function trialCells(step: RootStep, sheet: Sheet, wheel: number, key: string, trial: number, first: number) {
+  const by = step.by ?? [];
+  const at = (column: number): string => sheet.places().fixed(key, column);
+  const writer = (): Writer =>
+    sheet.writer(
+      wheel,
+      new Map([[step.name, at(trial)], ...by.map(({ name }, k): [string, string] => [name, at(first + k)])]),
+    );
+  const target = (): string => sheet.writer(wheel).formula({ kind: 'name', name: step.target });
+  return {
+    miss: () => `=${writer().formula(step.tree)} - ${target()}`,
+    by: by.map(
+      ({ tree }) =>
+        () =>
+          `=${writer().formula(tree)}`,
+    ),
+  };
 }
 
 /** Bisection, a row for each halving: low end, high end, middle, and how far off the middle is. */
-function rootRows(step: RootStep, sheet: Sheet): GridRow[] {
+function rootRows(step: RootStep, sheet: Sheet, wheel: number): GridRow[] {
   const at = (key: string, column: number): string => sheet.places().fixed(key, column);
-  const missAt = (cell: string): string => {
-    const writer = sheet.writer(0, new Map([[step.name, cell]]));
-    return `=${writer.formula(step.tree)} - ${sheet.writer(0).formula({ kind: 'name', name: step.target })}`;
-  };
-  const same = (k: number): string => `SIGN(${at(halving(step, k), miss)})=SIGN(${at(ends(step), low)})`;
+  const atLow = (): string => at(end(step, wheel, low), missOfEnd);
+  const same = (k: number): string => `SIGN(${at(halving(step, wheel, k), miss)})=SIGN(${atLow()})`;
   const bounds = (k: number): (() => string)[] => {
-    if (k === 1) return [step.from, step.to].map((end) => () => `=${sheet.writer(0).formula(end)}`);
-    const before = halving(step, k - 1);
+    if (k === 1) return [low, high].map((side) => () => `=${at(end(step, wheel, side), place)}`);
+    const before = halving(step, wheel, k - 1);
     return [
       () => `=IF(${same(k - 1)},${at(before, middle)},${at(before, low)})`,
       () => `=IF(${same(k - 1)},${at(before, high)},${at(before, middle)})`,
     ];
   };
+  const of = step.list ? `${step.name}, wheel ${wheel + 1}` : step.name;
+  const through = step.by ? `, then ${step.by.map(({ name }) => name).join(' ')}` : '';
+  const endRow = (side: number): GridRow => {
+    const key = end(step, wheel, side);
+    const cells = trialCells(step, sheet, wheel, key, place, firstByOfEnd);
+    const from = side === low ? step.from : step.to;
+    return {
+      key,
+      head: [of, `${side === low ? 'low' : 'high'} end, how far off it is${through}`, ''],
+      cells: [() => `=${sheet.writer(wheel).formula(from)}`, cells.miss, ...cells.by],
+    };
+  };
   return [
-    {
-      key: ends(step),
-      head: [step.name, 'how far off both ends are', ''],
-      cells: [low, high].map((end) => () => missAt(at(halving(step, 1), end))),
-    },
+    endRow(low),
+    endRow(high),
     ...Array.from({ length: halvings }, (_, k): GridRow => {
-      const key = halving(step, k + 1);
+      const key = halving(step, wheel, k + 1);
+      const cells = trialCells(step, sheet, wheel, key, middle, firstBy);
       return {
         key,
-        head: [step.name, `halving ${k + 1}: low end, high end, middle, how far off the middle is`, ''],
-        cells: [...bounds(k + 1), () => `=(${at(key, low)} + ${at(key, high)})/2`, () => missAt(at(key, middle))],
+        head: [of, `halving ${k + 1}: low end, high end, middle, how far off the middle is${through}`, ''],
+        cells: [...bounds(k + 1), () => `=(${at(key, low)} + ${at(key, high)})/2`, cells.miss, ...cells.by],
       };
     }),
   ];

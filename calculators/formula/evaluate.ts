@@ -10,7 +10,7 @@ export type AngleUnit = 'rad' | 'deg';
 
 const truth = (holds: boolean): number => (holds ? 1 : 0);
 
-const operators: Record<Operator, (a: number, b: number) => number> = {
+export const operators: Record<Operator, (a: number, b: number) => number> = {
   '+': add,
   '-': (a, b) => add(a, -b),
   '*': (a, b) => a * b,
@@ -25,7 +25,7 @@ const operators: Record<Operator, (a: number, b: number) => number> = {
   or: (a, b) => truth(a !== 0 || b !== 0),
 };
 
-type Scalar = (...args: number[]) => number;
+export type Scalar = (...args: number[]) => number;
 const negative = (x: number): number => -x;
 const sumOfTerms: Scalar = (...args) => sumOf(args);
 const at0 = (args: number[]): number => args[0] ?? NaN;
@@ -35,7 +35,7 @@ const one =
   (...args) =>
     f(at0(args));
 
-const scalars: Partial<Record<FunctionName, Scalar>> = {
+export const scalars: Partial<Record<FunctionName, Scalar>> = {
   sin: one(sin),
   cos: one(cos),
   tan: one(tan),
@@ -85,7 +85,7 @@ export function evaluate(tree: Tree, values: Values, angles: AngleUnit = 'rad'):
       case 'negate':
         return broadcast(negative, [walk(node.of)]);
       case 'operate':
-        return isSum(node)
+        return isSum(node) && knownTerms(node).length > 2
           ? broadcast(sumOfTerms, knownTerms(node).map(signed))
           : broadcast(operators[node.op], [walk(node.left), walk(node.right)]);
       case 'call':
@@ -147,11 +147,18 @@ function call(name: FunctionName, args: readonly Value[], angles: AngleUnit): Va
 function broadcast(f: Scalar, args: readonly Value[]): Value {
   const length = commonLength(args);
   if (length === undefined) return f(...(args as number[]));
-  const results: number[] = [];
-  for (let i = 0; i < length; i++)
-    results.push(f(...args.map((arg) => (typeof arg === 'number' ? arg : (arg[i] ?? NaN)))));
+  const [first = NaN, second = NaN] = args;
+  const results = new Array<number>(length);
+  for (let i = 0; i < length; i++) {
+    // Nearly all there is has one or two arguments, and sheaves of them cost time.
+    if (args.length === 1) results[i] = f(pick(first, i));
+    else if (args.length === 2) results[i] = f(pick(first, i), pick(second, i));
+    else results[i] = f(...args.map((arg) => pick(arg, i)));
+  }
   return results;
 }
+
+const pick = (value: Value, i: number): number => (typeof value === 'number' ? value : (value[i] ?? NaN));
 
 /** How long the lists among the arguments are; undefined when all are numbers. */
 function commonLength(args: readonly Value[]): number | undefined {

@@ -11,11 +11,15 @@ export const tidy = (value: number, scale: number): number =>
 
 export const add = (a: number, b: number): number => tidy(a + b, Math.max(Math.abs(a), Math.abs(b)));
 
-export const sumOf = (list: readonly number[]): number =>
-  tidy(
-    list.reduce((total, x) => total + x, 0),
-    Math.max(0, ...list.map(Math.abs)),
-  );
+export function sumOf(list: readonly number[]): number {
+  let total = 0;
+  let largest = 0;
+  for (const x of list) {
+    total += x;
+    largest = Math.max(largest, Math.abs(x));
+  }
+  return tidy(total, largest);
+}
 
 /** Within one radian of 0 a small sine is no dust. */
 export const sin = (x: number): number => (Math.abs(x) < 1 ? Math.sin(x) : tidy(Math.sin(x), Math.max(1, Math.abs(x))));

@@ -1,5 +1,6 @@
 import { defineCalculator } from '../calculator.ts';
 import { mu, r } from '../givens.ts';
+import { gripForContact, heightAt, levelPush, steepestContact } from './edge-steps.ts';
 import { H, W, width } from './givens.ts';
 
 export const gapCrossing = defineCalculator({
@@ -23,30 +24,12 @@ export const gapCrossing = defineCalculator({
       means: 'how far the wheel sinks in',
       quantity: 'length',
       unit: 'mm',
-      formula: 'r * (1 - cos(psi))',
+      formula: heightAt('psi'),
       why: 'It leaves the gap as it would climb a step of this height.',
     },
-    {
-      name: 'push',
-      means: 'level push for a wheel that turns freely',
-      quantity: 'force',
-      unit: 'N',
-      formula: 'W * tan(psi)',
-    },
-    {
-      name: 'grip_used',
-      means: 'grip that a driven wheel needs',
-      quantity: 'ratio',
-      unit: '',
-      formula: 'max(tan(psi - atan(H / W)), 0)',
-    },
-    {
-      name: 'psi_most',
-      means: 'steepest contact it can climb',
-      quantity: 'angle',
-      unit: 'deg',
-      formula: 'min(atan(mu) + atan(H / W), 90deg)',
-    },
+    levelPush,
+    gripForContact,
+    steepestContact,
     {
       name: 'width_most',
       means: 'widest gap it can leave',

@@ -1,5 +1,6 @@
 import { defineCalculator } from '../calculator.ts';
 import { mu, r } from '../givens.ts';
+import { gripForContact, heightAt, levelPush, steepestContact } from './edge-steps.ts';
 import { d_c, H, W } from './givens.ts';
 
 export const roundObstacle = defineCalculator({
@@ -23,31 +24,18 @@ export const roundObstacle = defineCalculator({
       means: 'square step that is as hard',
       quantity: 'length',
       unit: 'mm',
-      formula: 'r * (1 - cos(psi))',
+      formula: heightAt('psi'),
     },
     {
-      name: 'push',
-      means: 'level push for a wheel that turns freely',
-      quantity: 'force',
-      unit: 'N',
-      formula: 'W * tan(psi)',
+      ...levelPush,
       why: 'As at a step: the force of the cable passes through the axle.',
     },
     {
-      name: 'grip_used',
+      ...gripForContact,
       means: 'grip that a driven wheel needs on a cable that is held',
-      quantity: 'ratio',
-      unit: '',
-      formula: 'max(tan(psi - atan(H / W)), 0)',
       why: 'The force on the wheel leans by ψ from the normal, less by what the push gives.',
     },
-    {
-      name: 'psi_most',
-      means: 'steepest contact it can climb',
-      quantity: 'angle',
-      unit: 'deg',
-      formula: 'min(atan(mu) + atan(H / W), 90deg)',
-    },
+    steepestContact,
     {
       name: 'd_held',
       means: 'thickest held cable it can climb',

@@ -1,6 +1,6 @@
 import { defineCalculator } from '../calculator.ts';
 import { mu, r } from '../givens.ts';
-import { contactAngle, lowerThanAxle } from './edge-steps.ts';
+import { contactAngle, contactMost, heightAt, lowerThanAxle, steepestContact } from './edge-steps.ts';
 import { h, H, W } from './givens.ts';
 
 export const stepClimb = defineCalculator({
@@ -50,11 +50,8 @@ export const stepClimb = defineCalculator({
       formula: 'r * max(f_drive, 0)',
     },
     {
-      name: 'psi_most',
-      means: 'steepest contact it can climb',
-      quantity: 'angle',
-      unit: 'deg',
-      formula: 'atan(mu) + atan(H / W)',
+      ...steepestContact,
+      formula: contactMost,
       why: 'The force of the edge may lean by the angle of friction from its normal; weight and push together lean by atan(H/W).',
     },
     {
@@ -62,7 +59,7 @@ export const stepClimb = defineCalculator({
       means: 'highest edge it can climb',
       quantity: 'length',
       unit: 'mm',
-      formula: 'r * (1 - cos(min(psi_most, 90deg)))',
+      formula: heightAt('min(psi_most, 90deg)'),
       why: 'From 90° on the edge is as high as the axle, and the wheel climbs a wall.',
     },
     { name: 'climbs', means: 'does it climb: 1 yes, 0 no', quantity: 'count', unit: '', formula: 'grip_used <= mu' },

@@ -1,6 +1,6 @@
 import { defineCalculator } from '../calculator.ts';
 import { r } from '../givens.ts';
-import { contactAngle, lowerThanAxle } from './edge-steps.ts';
+import { contactAngle, heightAt, lowerThanAxle } from './edge-steps.ts';
 import { h, W } from './givens.ts';
 
 export const stepPush = defineCalculator({
@@ -34,7 +34,7 @@ export const stepPush = defineCalculator({
       means: 'edge for which the push equals the weight',
       quantity: 'length',
       unit: 'mm',
-      formula: 'r * (1 - cos(45deg))',
+      formula: heightAt('45deg'),
       why: 'At 45° the two levers are equal.',
     },
   ],

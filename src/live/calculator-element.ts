@@ -3,7 +3,7 @@ import { givenText, readGiven, type Entries } from '../../calculators/inputs.ts'
 import { evaluate, type Values } from '../../calculators/formula/evaluate.ts';
 import { fill } from '../../calculators/fill.ts';
 import { fromQuery, toQuery } from '../../calculators/permalink.ts';
-import { solve } from '../../calculators/solve.ts';
+import { solve, useRootFinder } from '../../calculators/solve.ts';
 import { drawingOf, type Draw } from './drawings.ts';
 import { Fields, nudge } from './fields.ts';
 import { lineOf, type PageData } from './page-data.ts';
@@ -37,6 +37,14 @@ class CalculatorElement extends HTMLElement {
     const json = this.querySelector('script[type="application/json"]')?.textContent;
     if (!json) return;
     const data = JSON.parse(json) as PageData;
+    if (!data.program.steps.some((step) => step.kind === 'root' && step.by)) return this.#wake(data);
+    void import('../../calculators/root-by.ts').then(({ findRootBy }) => {
+      useRootFinder(findRootBy);
+      if (this.isConnected) this.#wake(data);
+    });
+  }
+
+  #wake(data: PageData): void {
     const { program, figure, lines } = data;
     this.#data = data;
     this.#fields = new Fields(this, program);

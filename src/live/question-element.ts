@@ -1,5 +1,5 @@
-import { siOf } from '../../calculators/calculator.ts';
 import { parseEntry } from '../../calculators/quantity/parse.ts';
+import { siOf } from '../../calculators/si-of.ts';
 import type { QuestionData } from './question-data.ts';
 
 const tolerance = 0.02;

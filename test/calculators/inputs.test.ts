@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { given, siOf, type Given } from '../../calculators/calculator.ts';
+import { given, type Given } from '../../calculators/calculator.ts';
+import { siOf } from '../../calculators/si-of.ts';
 import { catalogue } from '../../calculators/catalogue.ts';
 import { symbolText } from '../../calculators/formula/symbols.ts';
 import { entryText, givenText, readGiven, readInputs } from '../../calculators/inputs.ts';

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import type { Calculator, Given } from '../../calculators/calculator.ts';
-import { siOf } from '../../calculators/calculator.ts';
+import { siOf } from '../../calculators/si-of.ts';
 import type { Value, Values } from '../../calculators/formula/evaluate.ts';
 import { solve } from '../../calculators/solve.ts';
 

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { calculatorOf, catalogue } from '../../calculators/catalogue.ts';
-import { siOf } from '../../calculators/calculator.ts';
+import { siOf } from '../../calculators/si-of.ts';
 import { toValues, usualEntries } from '../../calculators/inputs.ts';
 import { sweep } from '../../calculators/sweep.ts';
 import { firstPlots, plotRange, plottable } from '../../src/plot/spec.ts';

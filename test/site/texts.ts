@@ -1,4 +1,5 @@
-import { siOf, type Given } from '../../calculators/calculator.ts';
+import type { Given } from '../../calculators/calculator.ts';
+import { siOf } from '../../calculators/si-of.ts';
 import { quantityOf } from '../../calculators/quantity/units.ts';
 
 /** Other texts that a reader may type into a field: a decimal comma without a unit, other units, other words. */

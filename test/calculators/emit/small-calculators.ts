@@ -32,6 +32,46 @@ const root = defineCalculator({
   results: ['x', 'y1'],
 });
 
+/** Roots found through further steps: one number, and one a part. */
+const rootBy = defineCalculator({
+  ...base,
+  id: 'a-root-by-steps',
+  title: 'A root by steps',
+  given: [
+    length,
+    given('goal', 'what is wanted', 'ratio', '0.7', ['0.1', '0.9']),
+    given('parts', 'parts', 'ratio', '1, 2, 0.4', ['0.1', '5'], { list: [1, 5] }),
+  ],
+  steps: [
+    { name: 'y_all', means: 'the other goal', quantity: 'area', unit: 'm^2', formula: 'goal * y^2' },
+    {
+      name: 'x',
+      means: 'the root of each part',
+      quantity: 'ratio',
+      unit: '',
+      solve: 'used',
+      equals: 'goal',
+      between: ['0', '9'],
+      by: [
+        { name: 'trial', means: 'a part of it', quantity: 'ratio', unit: '', formula: 'x + parts' },
+        { name: 'wheel', means: 'another', quantity: 'ratio', unit: '', formula: 'x^2 * parts / trial' },
+        { name: 'used', means: 'both', quantity: 'ratio', unit: '', formula: 'max(wheel, x / 2)' },
+      ],
+    },
+    {
+      name: 'side',
+      means: 'the one root',
+      quantity: 'length',
+      unit: 'm',
+      solve: 'area + y * side',
+      equals: 'y_all',
+      between: ['0 * y', '9 * y'],
+      by: [{ name: 'area', means: 'its area', quantity: 'area', unit: 'm^2', formula: 'side^2 * (1 + sum(parts))' }],
+    },
+  ],
+  results: ['x', 'used', 'side'],
+});
+
 /** A root that is outside its ends for some inputs. */
 const noRoot = defineCalculator({
   ...base,
@@ -221,4 +261,4 @@ export const dustPoints: readonly Values[] = [3, 4, 6, 8].flatMap((n) =>
   Array.from({ length: 17 }, (_, k): Values => ({ n, turned: ((k - 8) * Math.PI) / 4, duty: (k % 10) / 10 })),
 );
 
-export const smallCalculators: readonly Calculator[] = [root, noRoot, table, everything];
+export const smallCalculators: readonly Calculator[] = [root, rootBy, noRoot, table, everything];

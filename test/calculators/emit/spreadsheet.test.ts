@@ -17,7 +17,7 @@ const all = [...catalogue, ...smallCalculators].map((one): [string, Calculator] 
 const measure: Measure = { rounding: new Rounding(inCells), wanted: 1e-9, enough: 1e-9 };
 const most = { loose: 0.1, open: 0.01 };
 
-describe('spreadsheet cells', { timeout: 30_000 }, () => {
+describe('spreadsheet cells', { timeout: 90_000 }, () => {
   test.each(all)('%s', (_, calculator) => {
     const near = nearPoints(calculator, 60);
     const seldom = [...widePoints(calculator, 30), ...specialPoints(calculator, 40)];
