@@ -14,28 +14,28 @@ export interface Sweep {
 }
 
 /**
- * How a result changes with one given, all others held.
+ * How results change with one given, all others held.
  * @param inputs SI values of all givens.
  * @param points how many values, both ends counted.
+ * @returns one sweep for each result.
  */
-export function sweep(
+export function sweep<const Names extends readonly string[]>(
   calculator: Sweepable,
   inputs: Values,
   given: string,
   [from, to]: readonly [number, number],
-  result: string,
+  results: Names,
   points: number,
-): Sweep {
-  const { held, moved } = parted(cutTo(calculator, result), given);
+): { readonly [K in keyof Names]: Sweep } {
+  const { held, moved } = parted(cutTo(calculator, results), given);
   const still = solve(held, inputs);
   const at = Array.from({ length: points }, (_, k) => from + ((to - from) * k) / (points - 1));
-  return {
-    at,
-    values: at.map((x) => {
-      const { values, refusal } = solve(moved, { ...still.values, [given]: x });
-      return still.refusal || refusal ? NaN : (values[result] ?? NaN);
-    }),
-  };
+  const all = at.map((x) => {
+    const { values, refusal } = solve(moved, { ...still.values, [given]: x });
+    return still.refusal || refusal ? {} : values;
+  });
+  const of = (result: string): Sweep => ({ at, values: all.map((values: Values) => values[result] ?? NaN) });
+  return results.map(of) as { readonly [K in keyof Names]: Sweep };
 }
 
 /** The steps that a given does not move are worked once, and the others for each of its values. */
@@ -46,9 +46,9 @@ function parted({ steps, requires }: Solvable, given: string): { readonly held: 
   return { held: { steps: of(false), requires: [] }, moved: { steps: of(true), requires } };
 }
 
-/** The steps a result and the requirements depend on, in order. */
-function cutTo(calculator: Sweepable, result: string): Solvable {
-  const wanted = new Set([result, ...calculator.requires.flatMap((one) => namesIn(one.holds))]);
+/** The steps that results and the requirements depend on, in order. */
+function cutTo(calculator: Sweepable, results: readonly string[]): Solvable {
+  const wanted = new Set([...results, ...calculator.requires.flatMap((one) => namesIn(one.holds))]);
   const steps = [...calculator.steps].reverse().filter((step) => {
     if (!wanted.has(step.name)) return false;
     for (const name of namesBehind(step)) wanted.add(name);

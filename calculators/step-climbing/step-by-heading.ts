@@ -222,6 +222,11 @@ export const stepByHeading = defineCalculator({
         'A free half takes no force along its way to roll. At the edge that is the drive direction for one phase of the ball only; others move the lowest step by about 6 %.',
     },
     {
+      asks: 'Do two ordinary wheels hang on the edge at once?',
+      answer:
+        'This takes the second to be as far over the edge as its lead is a share of its reach. For balls that is exact, for small rollers close.',
+    },
+    {
       asks: 'Is it taken at speed, or is the edge rounded?',
       answer: 'This is slow, with a rigid wheel at a sharp edge. A rounded edge is easier, a soft tread too.',
     },

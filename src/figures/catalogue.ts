@@ -6,7 +6,7 @@ export interface FigureSpec {
   /** An angle among the givens that the reader may turn in the figure, and what to call it. */
   readonly turn?: { readonly given: string; readonly label: string };
   /**
-   * A result drawn over the whole circle of a given, and maybe one beside it: handed to the figure as `rose_at`, `rose` and
+   * A result over the whole circle of a given, and maybe another: handed to the figure as `rose_at`, `rose` and
    * `rose_beside`. Of a list it is the least, and `rose_lowest` tells whose that is. `points` is how many headings.
    */
   readonly rose?: {
@@ -249,9 +249,9 @@ export const figures: Readonly<Record<string, FigureSpec>> = {
   'step-by-heading': {
     name: 'step-rose',
     caption:
-      'Highest step by heading, straight ahead up the page; in each sector the number of the wheel that stops the robot. Heading {theta} allows {h_most}. The dashed circle is your step, {h}: where it lies within the curve the robot gets up.',
+      'Highest step by heading, straight ahead up the page; in each sector the number of the wheel that stops the robot, and a dotted edge where a motor stalls before a wheel slips. Heading {theta} allows {h_most}. The dashed circle is your step, {h}: where it lies within the curve the robot gets up.',
     turn: heading,
-    rose: { against: 'theta', of: 'h_i', points: 73 },
+    rose: { against: 'theta', of: 'h_i', beside: 'by_stop', points: 73 },
   },
   'round-obstacle': {
     name: 'wheel-at-edge',

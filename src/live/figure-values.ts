@@ -23,10 +23,12 @@ function roseOf(
   const others = calculator.given.map(({ name }) => (name === against ? '' : String(values[name]))).join(';');
   const known = last.get(calculator);
   if (known?.others === others) return known.rose;
-  const round = (name: string) => sweep(calculator, values, against, [0, 2 * Math.PI], name, points);
-  const { at, values: swept } = round(of);
-  const second = beside === undefined ? {} : { rose_beside: round(beside).values.map(Number) };
-  const rose = { rose_at: at, ...leastOf(swept), ...second };
+  const [first, second] = sweep(calculator, values, against, [0, 2 * Math.PI], [of, beside ?? of], points);
+  const rose = {
+    rose_at: first.at,
+    ...leastOf(first.values),
+    ...(beside === undefined ? {} : { rose_beside: second.values.map(Number) }),
+  };
   last.set(calculator, { others, rose });
   return rose;
 }

@@ -21,6 +21,6 @@ export function plotOf(
   const step = calculator.steps.find((one) => one.name === of);
   if (!given || !step) throw new Error(`unknown plot: ${of} against ${against}`);
   const here = Number(values[against]);
-  const swept = sweep(calculator, values, against, plotRange(given, here), of, points);
+  const [swept] = sweep(calculator, values, against, plotRange(given, here), [of], points);
   return drawPlot(library, document, swept, [axisOf(given), axisOf(step)], here);
 }

@@ -13,7 +13,7 @@ test.each(catalogue.map((calculator) => [calculator.id, calculator] as const))(
     calculator.given.filter(plottable).forEach((given, turn) => {
       const result = calculator.results[turn % calculator.results.length] ?? '';
       const stretch = plotRange(given, Number(usual[given.name]));
-      const { at, values } = sweep(calculator, usual, given.name, stretch, result, 5);
+      const [{ at, values }] = sweep(calculator, usual, given.name, stretch, [result], 5);
       at.forEach((x, k) => {
         const { values: all, refusal } = solve(calculator, { ...usual, [given.name]: x });
         if (refusal) return;

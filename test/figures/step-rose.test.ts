@@ -29,3 +29,12 @@ test('sectors carry the number of the wheel that stops the robot', () => {
   expect(sectors).toHaveLength(6);
   for (const wheel of wheels) expect(sectors.filter((one) => one === wheel)).toHaveLength(2);
 });
+
+test('dots stand where a motor stops it: nowhere with a strong one, everywhere with a weak one, else in places', () => {
+  const dots = (T_w: string): number => drawn(id, { T_w }).all('.dot').length;
+  const strong = dots('20 N m');
+  expect(strong).toBe(0);
+  expect(dots('0.1 N m')).toBe(73);
+  expect(dots('0.9 N m')).toBeGreaterThan(0);
+  expect(dots('0.9 N m')).toBeLessThan(73);
+});

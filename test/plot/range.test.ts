@@ -37,7 +37,7 @@ describe('first plots', () => {
       expect(plottable(given)).toBe(true);
       const usual = toValues(calculator.given, usualEntries(calculator.given));
       const range = plotRange(given, Number(siOf(given.usual, given.quantity)));
-      const { values } = sweep(calculator, usual, against, range, of, 101);
+      const [{ values }] = sweep(calculator, usual, against, range, [of], 101);
       // At an end there may be no result: pulleys that would overlap, say.
       const there = values.map((value) => [value].flat().every(Number.isFinite));
       const first = there.indexOf(true);
