@@ -5,7 +5,7 @@ import type { Step } from '../../calculators/calculator.ts';
 import type { Value, Values } from '../../calculators/formula/evaluate.ts';
 import { symbolText } from '../../calculators/formula/symbols.ts';
 import type { describeShares, printSpread, Spread } from '../../calculators/uncertainty.ts';
-import { fitRows, setText, wheelOf } from './slots.ts';
+import { fitRows, setText, TextPlace, wheelOf } from './slots.ts';
 
 /** The reading of uncertainty is fetched only when an input has a ±. */
 export interface Spreads {
@@ -16,7 +16,7 @@ export interface Spreads {
 
 /** A place where a result stands. */
 interface Output {
-  readonly element: HTMLElement;
+  readonly place: TextPlace;
   readonly step: Step;
   /** Where its reader chooses the unit. */
   readonly unit: HTMLSelectElement | null;
@@ -42,13 +42,12 @@ export class ResultsView {
     const listed = this.#program.steps.find((step) => step.list && this.#program.results.includes(step.name));
     const list = listed && values[listed.name];
     if (typeof list === 'object' && fitRows(this.#wheels, list.length)) this.#findOutputs();
-    for (const { element, step, unit, wheel } of this.#outputs) {
+    for (const { place, step, unit, wheel } of this.#outputs) {
       const of = (value: Value | undefined): Value => (wheel === undefined ? (value ?? NaN) : wheelOf(value, wheel));
       const value = of(values[step.name]);
       const chosen = unit?.value ?? step.unit;
       const spread = spreads?.of.get(step.name);
-      setText(
-        element,
+      place.show(
         spread && spreads
           ? spreads.print(value, of(spread.spread), step.quantity, chosen)
           : printValue(value, step.quantity, chosen),
@@ -76,7 +75,7 @@ export class ResultsView {
       if (!step) return [];
       const row = element.closest<HTMLElement>('[data-wheel-row]');
       const unit = this.#root.querySelector<HTMLSelectElement>(`select[data-unit-of="${step.name}"]`);
-      return [{ element, step, unit, wheel: row ? this.#wheels.indexOf(row) : undefined }];
+      return [{ place: new TextPlace(element), step, unit, wheel: row ? this.#wheels.indexOf(row) : undefined }];
     });
   }
 

@@ -10,6 +10,22 @@ export function setText(element: Element, text: string): void {
   } else if (element.textContent !== text) element.textContent = text;
 }
 
+/** A text that changes often: to ask the page what it shows takes longer than to remember. */
+export class TextPlace {
+  readonly #element: Element;
+  #shown: string | undefined;
+
+  constructor(element: Element) {
+    this.#element = element;
+  }
+
+  show(text: string): void {
+    if (text === this.#shown) return;
+    this.#shown = text;
+    setText(this.#element, text);
+  }
+}
+
 /**
  * Makes a list of rows as long as the wheels are many, by copying its last one.
  * @returns whether it had another length.
@@ -31,6 +47,9 @@ export function fitRows(rows: HTMLElement[], wanted: number): boolean {
 export const wheelOf = (value: Value | undefined, i: number): Value =>
   typeof value === 'object' ? (value[i] ?? NaN) : (value ?? NaN);
 
+const alike = (a: Value, b: Value | undefined): boolean =>
+  a === b || (typeof a === 'object' && typeof b === 'object' && a.length === b.length && a.every((x, i) => x === b[i]));
+
 /** The printed lines of one step in the page. */
 export class StepView {
   readonly #step: Step;
@@ -38,7 +57,7 @@ export class StepView {
   readonly #rows: HTMLElement[];
   readonly #brief: Element | null;
   /** The values that the rows show. */
-  #shown: string | undefined;
+  #shown: readonly Value[] = [];
 
   constructor(block: HTMLElement, step: Step, line: Line | undefined) {
     this.#step = step;
@@ -51,8 +70,8 @@ export class StepView {
     const { name, quantity, unit } = this.#step;
     if (this.#brief) setText(this.#brief, printValue(values[name] ?? NaN, quantity, unit));
     if (!this.#line || this.#rows.length === 0) return;
-    const now = [name, ...this.#line.names.map((one) => one.name)].map((one) => String(values[one])).join(';');
-    if (now === this.#shown) return;
+    const now = [name, ...this.#line.names.map((one) => one.name)].map((one) => values[one] ?? NaN);
+    if (now.every((value, k) => alike(value, this.#shown[k]))) return;
     this.#shown = now;
     const printed = printRows(this.#line, values);
     fitRows(this.#rows, printed.length);
@@ -64,10 +83,8 @@ export class StepView {
 }
 
 interface Slot {
-  readonly element: Element;
+  readonly place: TextPlace;
   readonly textOf: (row: Row) => string;
-  /** The text in the page: to ask the page takes longer. */
-  shown?: string;
 }
 
 const slots = new WeakMap<HTMLElement, readonly Slot[]>();
@@ -75,11 +92,7 @@ const slots = new WeakMap<HTMLElement, readonly Slot[]>();
 function showRow(element: HTMLElement, row: Row): void {
   const known = slots.get(element) ?? slotsIn(element);
   slots.set(element, known);
-  for (const slot of known) {
-    const text = slot.textOf(row);
-    if (text !== slot.shown) setText(slot.element, text);
-    slot.shown = text;
-  }
+  for (const { place, textOf } of known) place.show(textOf(row));
 }
 
 /** The places of a row that change; looking for them takes longer than filling them. */
@@ -88,13 +101,13 @@ function slotsIn(element: HTMLElement): readonly Slot[] {
     const { n = '' } = slot.dataset;
     const isHeld = slot.hasAttribute('data-held');
     const textOf = ({ numbers: { [n]: text = '' } }: Row): string => (isHeld ? held(text) : text);
-    return { element: slot, textOf };
+    return { place: new TextPlace(slot), textOf };
   });
   const result = element.querySelector('[data-result]');
   const converted = element.querySelector('[data-converted]');
   return [
     ...numbers,
-    ...(result ? [{ element: result, textOf: (row: Row) => row.result }] : []),
-    ...(converted ? [{ element: converted, textOf: (row: Row) => row.converted ?? '' }] : []),
+    ...(result ? [{ place: new TextPlace(result), textOf: (row: Row) => row.result }] : []),
+    ...(converted ? [{ place: new TextPlace(converted), textOf: (row: Row) => row.converted ?? '' }] : []),
   ];
 }
