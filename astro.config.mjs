@@ -1,5 +1,6 @@
 import mdx from '@astrojs/mdx';
 import { defineConfig } from 'astro/config';
+import { holdUnitsInLessons } from './src/setup/hold-units.ts';
 import { leanScripts } from './src/setup/lean-scripts.ts';
 import { subsetFonts } from './src/setup/subset-fonts.ts';
 
@@ -18,7 +19,7 @@ export default defineConfig({
   devToolbar: { enabled: false },
   prefetch: false,
   vite: {
-    plugins: [leanScripts()],
+    plugins: [holdUnitsInLessons(), leanScripts()],
     // The smallest font would otherwise become a data: address, which the content security policy refuses.
     build: { assetsInlineLimit: 0 },
   },

@@ -3,8 +3,10 @@ import { glob } from 'astro/loaders';
 import { z } from 'astro/zod';
 import { findCalculator } from '../calculators/catalogue.ts';
 import { modules } from './modules.ts';
+import { holdUnits } from './setup/hold-units.ts';
 
 const calculatorId = z.string().refine((id) => findCalculator(id) !== undefined, 'no such calculator');
+const prose = z.string().transform(holdUnits);
 const givenTexts = z.record(z.string(), z.coerce.string());
 
 const lessons = defineCollection({
@@ -12,9 +14,9 @@ const lessons = defineCollection({
   schema: z.strictObject({
     title: z.string(),
     /** The reader's question, as the home page asks it. */
-    question: z.string().endsWith('?'),
+    question: z.string().endsWith('?').transform(holdUnits),
     /** The answer in one plain sentence. */
-    answer: z.string().max(220),
+    answer: z.string().max(220).transform(holdUnits),
     sources: z.array(z.string()).min(1),
   }),
 });
@@ -25,13 +27,13 @@ const examples = defineCollection({
     title: z.string(),
     calculator: calculatorId,
     robot: z.string(),
-    story: z.string(),
-    find: z.string(),
+    story: prose,
+    find: prose,
     given: givenTexts,
     /** What the result means, a paragraph each, with `{name in unit}` for values. */
-    means: z.array(z.string()).min(1),
+    means: z.array(prose).min(1),
     /** The measurement that would show the result wrong. */
-    bench: z.string().optional(),
+    bench: prose.optional(),
     lesson: z.string().refine((id) => modules.some(({ lessons: ids }) => ids.includes(id)), 'no such lesson'),
     sources: z.array(z.string()).min(1),
   }),
@@ -39,7 +41,7 @@ const examples = defineCollection({
 
 const robots = defineCollection({
   loader: glob({ base: './content/robots', pattern: '*.yaml' }),
-  schema: z.strictObject({ name: z.string(), invented: z.literal(true), story: z.string(), given: givenTexts }),
+  schema: z.strictObject({ name: z.string(), invented: z.literal(true), story: prose, given: givenTexts }),
 });
 
 const sources = defineCollection({

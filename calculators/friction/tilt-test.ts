@@ -61,7 +61,7 @@ export const tiltTest = defineCalculator({
       quantity: 'ratio',
       unit: '',
       formula: 'mu_low / 2',
-      why: 'Downhill along the drive direction of one wheel, that wheel has to hold half of all, and it slips first.',
+      why: 'Downhill along the drive direction of one wheel, that wheel has to hold two thirds of all with a third of the load, and it slips first. So it is with the weight low; a high one shifts load.',
     },
     {
       name: 'mu_best',
@@ -69,7 +69,7 @@ export const tiltTest = defineCalculator({
       quantity: 'ratio',
       unit: '',
       formula: 'mu_low / sqrt(3)',
-      why: 'Downhill towards a wheel, the two others share the hold, each at 30° to it.',
+      why: 'With a wheel straight up or down the slope the two others share the hold, each at 30° to it.',
     },
   ],
   results: ['mu_tilt', 'angle_slip', 'mu_pull', 'gap_mu', 'mu_low', 'mu_worst', 'mu_best'],

@@ -21,13 +21,13 @@ export const traction = defineCalculator({
   ],
   limits: [
     {
-      asks: 'Does it go towards a wheel?',
+      asks: 'Does it go towards one of three wheels?',
       answer:
         'That wheel gives nothing and loses load it has no use for. The other two gain, so it starts best that way.',
       at: { theta: '0 deg' },
     },
     {
-      asks: 'Does it go between two wheels?',
+      asks: 'Does it go between two of three wheels?',
       answer: 'Those two do the work and lose load. It starts worst that way, and stops best.',
       at: { theta: '180 deg' },
     },

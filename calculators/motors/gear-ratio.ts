@@ -142,7 +142,7 @@ export const gearRatio = defineCalculator({
   cautions: [
     {
       when: 'abs(e_v) > 0.05',
-      says: 'No pair within these teeth comes near: the best is {e_v} off. Allow more teeth or fewer, take two stages, or a motor with another gearbox.',
+      says: 'No pair within these teeth comes near: the speed of the best is {e_v} off. Allow more teeth or fewer, take two stages, or a motor with another gearbox.',
     },
     {
       when: 'min(z_max, z_max / k_teeth) > z_min + 12',

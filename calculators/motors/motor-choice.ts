@@ -116,7 +116,7 @@ export const motorChoice = defineCalculator({
     },
     {
       asks: 'Is the heading not the worst?',
-      answer: 'Then each wheel does less. A robot that turns its back to no slope must plan for the worst.',
+      answer: 'Then each wheel does less. A robot that may face a slope on any heading must plan for the worst.',
     },
     {
       asks: 'Do the wheels and rotors have inertia?',

@@ -39,7 +39,7 @@ export const worstPushOf = (whole: string): string => `2 / n * ${whole}`;
 
 export const worstTorque = {
   name: 'T_worst',
-  means: 'torque for that',
+  means: 'torque of the hardest wheel at the worst heading',
   quantity: 'torque',
   unit: 'N m',
   formula: 'F_worst * r',

@@ -266,7 +266,7 @@ export const stopping = defineCalculator({
     {
       asks: 'Do rotors and wheels spin on?',
       answer:
-        'The motors must stop them as well. Type the mass with what they count for, which speeding up works out: grip and coasting do not change by it.',
+        'The motors must stop them as well: type the mass with what they count for, which speeding up works out. Grip does not change by it. Coasting goes further, by that mass over the mass of the robot alone; or type the rolling resistance that a measured roll gives.',
     },
     {
       asks: 'Do the motors brake with their stall torque?',
@@ -275,7 +275,7 @@ export const stopping = defineCalculator({
     },
     {
       asks: 'Does the drag of gears help with the power lost?',
-      answer: 'It does. Measure how far the robot coasts and type the C_rr that fits.',
+      answer: 'It does. Measure how far the robot coasts and type the rolling resistance that fits.',
     },
   ],
 });

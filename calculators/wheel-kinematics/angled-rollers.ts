@@ -117,6 +117,22 @@ export const angledRollers = defineCalculator({
     },
     { ...topRimSpeed, brief: true },
     {
+      name: 'omega_abs',
+      means: 'size of each wheel speed',
+      brief: true,
+      quantity: 'angular velocity',
+      unit: 'rpm',
+      formula: 'abs(omega)',
+    },
+    {
+      name: 'omega_top',
+      means: 'speed of the fastest wheel',
+      brief: true,
+      quantity: 'angular velocity',
+      unit: 'rpm',
+      formula: 'max(omega_abs)',
+    },
+    {
       name: 'v_ahead',
       means: 'top speed straight ahead',
       quantity: 'velocity',
@@ -143,6 +159,10 @@ export const angledRollers = defineCalculator({
   results: ['omega', 'lever', 'v_ahead', 'v_side', 'v_diagonal'],
   cautions: [
     {
+      when: 'omega_top > omega_max',
+      says: 'A wheel is asked for {omega_top} and has {omega_max} under load: the robot goes slower and on another heading. Scale the whole motion down.',
+    },
+    {
       when: 'abs(lever) < 0.1 * half_track',
       says: 'With this mounting the wheels can hardly turn the robot: the lever is {lever}. Swap the wheels left for right.',
     },
@@ -160,7 +180,7 @@ export const angledRollers = defineCalculator({
     {
       asks: 'Do all four wheels touch the floor?',
       answer:
-        'They are taken to. On a stiff frame one of four often hangs. Three are then left to steer by, and the robot goes off at a slant.',
+        'They are taken to. On a stiff frame one of four often hangs, a load in the middle then stands on one diagonal, and the robot goes off at a slant.',
     },
     {
       asks: 'Do the rollers turn freely, and meet the floor in one point at the wheel’s middle?',

@@ -31,7 +31,7 @@ export const speedEnvelope = defineCalculator({
     alongShare,
     {
       name: 'k',
-      means: 'how far each wheel would be past its limit, were the travel as fast as the rim can go',
+      means: 'what each wheel would need, as a share of what it has, were the travel as fast as the rim can go',
       quantity: 'ratio',
       unit: '',
       formula: 'abs(s_i) * u_max / (u_max - sign(s_i) * u_turn)',

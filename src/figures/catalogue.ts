@@ -187,7 +187,7 @@ export const figures: Readonly<Record<string, FigureSpec>> = {
   'shaft-overhang': {
     name: 'axle-loads',
     caption:
-      'From the side, each force turned into the page: the loads push down, the bearings answer with {R_in} and {R_out}. Under it the bending moment, at most {M_max}. The forces are drawn to one scale.',
+      'From the side, each force turned into the plane of the drawing: the loads push down, the bearings answer with {R_in} and {R_out}. Under it the bending moment, at most {M_max}. The forces are drawn to one scale.',
   },
   'hub-grip': {
     name: 'hub-section',
@@ -244,7 +244,7 @@ export const figures: Readonly<Record<string, FigureSpec>> = {
   'step-climb': {
     name: 'wheel-at-edge',
     caption:
-      'As the wheel leaves the floor. It climbs while the force of the edge points into the two lines, which lean by the angle of friction. This needs a grip of {grip_used}, and there is {mu}; the highest edge is {h_most}.',
+      'As the wheel leaves the floor. It climbs while the force of the edge points between the two lines, which lean by the angle of friction. This needs a grip of {grip_used}, and there is {mu}; the highest edge is {h_most}.',
   },
   'step-by-heading': {
     name: 'step-rose',
@@ -256,12 +256,12 @@ export const figures: Readonly<Record<string, FigureSpec>> = {
   'round-obstacle': {
     name: 'wheel-at-edge',
     caption:
-      'As the wheel leaves the floor on a cable that is held, met at {psi} from the bottom. It climbs while the force of the cable points into the two lines of friction: a cable of up to {d_held}.',
+      'As the wheel leaves the floor on a cable that is held, met at {psi} from the bottom. It climbs while the force of the cable points between the two lines of friction: up to a cable of {d_held}.',
   },
   'gap-crossing': {
     name: 'wheel-at-edge',
     caption:
-      'As the wheel leaves the gap: it has sunk in by {sink}, and the far edge meets it at {psi} from the bottom. It gets out while the force of that edge points into the two lines of friction: of a gap of up to {width_most}.',
+      'As the wheel leaves the gap: it has sunk in by {sink}, and the far edge meets it at {psi} from the bottom. It gets out while the force of that edge points between the two lines of friction: out of a gap of up to {width_most}.',
   },
   'step-run-up': {
     name: 'wheel-at-edge',
@@ -271,6 +271,6 @@ export const figures: Readonly<Record<string, FigureSpec>> = {
   clearance: {
     name: 'body-clearance',
     caption:
-      'From the side, to scale, the wheels at the step. The line under the front corner is the steepest ramp, {approach}; the two lines under the middle are the sharpest crest, {breakover}. At the height of the edge the wheel reaches {spare_edge} farther than the body.',
+      'From the side, to scale, the wheels at the step. The line under the front corner is the steepest ramp, {approach}; the two lines under the middle are the sharpest crest, {breakover}. The wheel meets the edge {reach_edge} ahead of its axle.',
   },
 };

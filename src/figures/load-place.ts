@@ -59,7 +59,7 @@ function discs(values: FigureValues, least = 10): string {
       const words = `${String(Math.round((100 * load) / all))} %`;
       return (
         element('circle', { class: 'force area', cx: at.x, cy: at.y, r }) +
-        label(move(centre, heading(angle), wheelsAt + Math.max(r, least) + 8 + 9 * Math.abs(Math.sin(angle))), words)
+        label(move(centre, heading(angle), wheelsAt + Math.max(r, least) + 8 + 14 * Math.abs(Math.sin(angle))), words)
       );
     })
     .join('');

@@ -104,7 +104,7 @@ function forces(values: FigureValues, axle: Point, contact: Point): string {
     arrow(axle, { x: axle.x, y: axle.y + down }, 'force') +
     arrow(from, axle, 'force') +
     arrow(contact, { x: contact.x - along, y: contact.y - down }, 'force') +
-    name({ x: axle.x - 12, y: axle.y + down - 4 }, 'W') +
+    name({ x: axle.x - 12, y: axle.y + 0.6 * down }, 'W') +
     (along > 6 ? name({ x: from.x + 4, y: axle.y - 8 }, optional(values, 'H') === undefined ? 'push' : 'H') : '')
   );
 }

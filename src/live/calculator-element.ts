@@ -9,7 +9,7 @@ import { Fields, nudge } from './fields.ts';
 import { lineOf, type PageData } from './page-data.ts';
 import { Picture } from './picture.ts';
 import { ResultsView } from './results.ts';
-import { setText, StepView } from './slots.ts';
+import { setText, StepView, TextPlace } from './slots.ts';
 import { Turning } from './turning.ts';
 
 /** As a person would write it where it can be read, else as it came, with the problem beside it. */
@@ -27,6 +27,9 @@ class CalculatorElement extends HTMLElement {
   #turning: Turning | undefined;
   #draw: Draw | undefined;
   #picture: Picture | undefined;
+  #caption: TextPlace | undefined;
+  #cautions: Element | null = null;
+  #warned: string | undefined;
   #listening: AbortController | undefined;
   #last: Entries | undefined;
   #values: Values | undefined;
@@ -55,6 +58,9 @@ class CalculatorElement extends HTMLElement {
     });
     const frame = this.querySelector('[data-drawing]');
     if (frame) this.#picture = new Picture(frame);
+    const caption = this.querySelector('[data-caption]');
+    if (caption) this.#caption = new TextPlace(caption);
+    this.#cautions = this.querySelector('[data-cautions]');
     this.#listen(data);
     this.#fields.enable();
     if (this.hasAttribute('data-address')) this.#readAddress();
@@ -146,13 +152,14 @@ class CalculatorElement extends HTMLElement {
   }
 
   #showCautions(values: Values): void {
-    const list = this.querySelector('[data-cautions]');
+    const list = this.#cautions;
     if (!list || !this.#data) return;
     const { program } = this.#data;
     const texts = program.cautions
       .filter(({ when }) => when === undefined || evaluate(when, values) === 1)
       .map(({ says }) => fill(says, [...program.given, ...program.steps], values));
-    if (texts.join() === [...list.children].map((item) => item.textContent).join()) return;
+    if (texts.join() === this.#warned) return;
+    this.#warned = texts.join();
     list.replaceChildren(
       ...texts.map((text) => {
         const item = document.createElement('li');
@@ -166,8 +173,7 @@ class CalculatorElement extends HTMLElement {
     if (!this.#picture || !this.#data?.figure || !this.#values || !this.#draw) return;
     const { program, figure } = this.#data;
     this.#picture.show(this.#draw(this.#values));
-    const caption = this.querySelector('[data-caption]');
-    if (caption) setText(caption, fill(figure.caption, [...program.given, ...program.steps], this.#values));
+    this.#caption?.show(fill(figure.caption, [...program.given, ...program.steps], this.#values));
     if (figure.turn) this.#turning?.show((Number(this.#values[figure.turn.given]) * 180) / Math.PI);
   }
 

@@ -3,7 +3,7 @@ import type { Program } from '../../calculators/program.ts';
 import { readGiven, toValues, type Problem, type ReadInputs } from '../../calculators/inputs.ts';
 import type { Entry } from '../../calculators/quantity/parse.ts';
 import { formatNumber } from '../../calculators/quantity/format.ts';
-import { setText } from './slots.ts';
+import { TextPlace } from './slots.ts';
 
 type Field = HTMLInputElement | HTMLSelectElement;
 
@@ -17,7 +17,7 @@ interface Reading {
 export class Fields {
   readonly #givens: readonly Given[];
   readonly #fields = new Map<string, Field>();
-  readonly #notes = new Map<string, Element>();
+  readonly #notes = new Map<string, TextPlace>();
   readonly #readings = new Map<string, Reading>();
   readonly #choices: HTMLSelectElement[];
 
@@ -29,7 +29,7 @@ export class Fields {
       if (!field) continue;
       this.#fields.set(name, field);
       const note = document.getElementById(`${field.id}-problem`);
-      if (note) this.#notes.set(name, note);
+      if (note) this.#notes.set(name, new TextPlace(note));
     }
   }
 
@@ -70,8 +70,7 @@ export class Fields {
   show(problems: readonly Problem[]): void {
     for (const [name, field] of this.#fields) {
       const problem = problems.find((one) => one.given === name);
-      const note = this.#notes.get(name);
-      if (note) setText(note, problem?.message ?? '');
+      this.#notes.get(name)?.show(problem?.message ?? '');
       if (problem) {
         field.setAttribute('aria-invalid', 'true');
         field.closest('details')?.setAttribute('open', '');

@@ -18,7 +18,7 @@ export class Picture {
     if (!alike) {
       this.#frame.innerHTML = drawing;
       this.#elements = [...this.#frame.querySelectorAll('*')];
-    } else for (const k of changed) write(this.#elements[k], tags[k] ?? '');
+    } else for (const k of changed) write(this.#elements[k], tags[k] ?? '', this.#tags[k] ?? '');
     this.#tags = tags;
   }
 }
@@ -26,10 +26,10 @@ export class Picture {
 /** A tag without what may change in place. */
 const shape = (tag = ''): string => tag.replace(/"[^"]*"|>[^&]*$/g, '');
 
-function write(element: Element | undefined, tag: string): void {
+function write(element: Element | undefined, tag: string, before: string): void {
   if (!element) return;
-  for (const [, name = '', value = ''] of tag.matchAll(/ ([\w-]+)="([^"]*)"/g)) {
-    if (element.getAttribute(name) !== value) element.setAttribute(name, value);
+  for (const [pair, name = '', value = ''] of tag.matchAll(/ ([\w-]+)="([^"]*)"/g)) {
+    if (!before.includes(pair)) element.setAttribute(name, value);
   }
   const text = tag.slice(tag.indexOf('>') + 1);
   if (text) setText(element, text);

@@ -5,7 +5,7 @@ import type { Step } from '../../calculators/calculator.ts';
 import type { Value, Values } from '../../calculators/formula/evaluate.ts';
 import { symbolText } from '../../calculators/formula/symbols.ts';
 import type { describeShares, printSpread, Spread } from '../../calculators/uncertainty.ts';
-import { fitRows, setText, TextPlace, wheelOf } from './slots.ts';
+import { fitRows, TextPlace, wheelOf } from './slots.ts';
 
 /** The reading of uncertainty is fetched only when an input has a ±. */
 export interface Spreads {
@@ -28,12 +28,15 @@ export class ResultsView {
   readonly #root: HTMLElement;
   readonly #program: Program;
   readonly #wheels: HTMLElement[];
+  readonly #shares: TextPlace | undefined;
   #outputs: readonly Output[] = [];
 
   constructor(root: HTMLElement, program: Program) {
     this.#root = root;
     this.#program = program;
     this.#wheels = [...root.querySelectorAll<HTMLElement>('[data-wheel-row]')];
+    const shares = root.querySelector('[data-shares]');
+    if (shares) this.#shares = new TextPlace(shares);
     this.#findOutputs();
   }
 
@@ -80,13 +83,11 @@ export class ResultsView {
   }
 
   #showShares(spreads: Spreads | undefined): void {
-    const list = this.#root.querySelector('[data-shares]');
-    if (!list) return;
     const lines = this.#program.results.flatMap((name) => {
       const spread = spreads?.of.get(name);
       return spread && spreads ? [`${symbolText(name)}: ${spreads.describe(spread.shares)}`] : [];
     });
-    setText(list, lines.length > 0 ? `Where the ± comes from. ${lines.join('; ')}.` : '');
+    this.#shares?.show(lines.length > 0 ? `Where the ± comes from. ${lines.join('; ')}.` : '');
   }
 
   /** For the status line: the first results that are single numbers or, where there are none, what the wheels do. */

@@ -13,16 +13,22 @@ export function setText(element: Element, text: string): void {
 /** A text that changes often: to ask the page what it shows takes longer than to remember. */
 export class TextPlace {
   readonly #element: Element;
+  /** The text alone, where there is nothing else in the element. */
+  readonly #only: Text | undefined;
   #shown: string | undefined;
 
   constructor(element: Element) {
+    const { firstChild } = element;
     this.#element = element;
+    this.#only = firstChild instanceof Text && firstChild === element.lastChild ? firstChild : undefined;
+    this.#shown = this.#only?.data;
   }
 
   show(text: string): void {
     if (text === this.#shown) return;
     this.#shown = text;
-    setText(this.#element, text);
+    if (this.#only) this.#only.data = text;
+    else setText(this.#element, text);
   }
 }
 
