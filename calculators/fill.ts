@@ -20,12 +20,9 @@ export function fill(text: string, names: readonly Fillable[], values: Values, d
     const one = names.find((candidate) => candidate.name === name);
     const value = one && pick(values[name], wheel);
     if (!one || value === undefined) throw new Error(`unknown value: {${name}} in “${text}”`);
-    return holdUnit(printValue(value, one.quantity, unit ?? one.unit, digits));
+    return printValue(value, one.quantity, unit ?? one.unit, digits);
   });
 }
-
-/** A number and its unit stay on one line. */
-const holdUnit = (printed: string): string => printed.replace(/ (?=[^ \d]+$)/, '\u00a0');
 
 /** One wheel's value by its number from 1, or the whole. */
 function pick(value: Value | undefined, wheel: string | undefined): Value | undefined {

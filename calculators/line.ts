@@ -170,8 +170,8 @@ function alike(node: Tree): readonly Tree[] {
 
 const resultDigits = 4;
 const shortDigits = 8;
-/** Past these stands the noise of rounding. */
-const mostDigits = 12;
+const mostDigits = 17;
+const exportDigits = 12;
 
 /**
  * Prints the line of a step: one row, or one a wheel. The numbers put in carry as many digits as it takes for the row to
@@ -216,14 +216,13 @@ export function printValue(value: Value, quantity: QuantityName, unit: string, d
 
 /** A value in a unit, rounded to twelve digits so that 60 mm is 60 and not 59.99999999999999. */
 export function inUnit(value: Value, quantity: QuantityName, unit: string): Value {
-  return round(scaled(value, unitOf(quantityOf(quantity), unit).factor), mostDigits);
+  return round(scaled(value, unitOf(quantityOf(quantity), unit).factor), exportDigits);
 }
 
-/** Noise is cut off first: it would round 0.19875 up here and down there. */
 const printNumbers = (value: Value, digits: number): string =>
   [value]
     .flat()
-    .map((x) => formatNumber(roundTo(x, mostDigits), digits))
+    .map((x) => formatNumber(x, digits))
     .join(', ');
 
 const round = (value: Value, digits: number): Value =>

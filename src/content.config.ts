@@ -3,7 +3,7 @@ import { glob } from 'astro/loaders';
 import { z } from 'astro/zod';
 import { findCalculator } from '../calculators/catalogue.ts';
 import { modules } from './modules.ts';
-import { holdUnits } from './setup/hold-units.ts';
+import { holdUnits } from './typeset/hold-units.ts';
 
 const calculatorId = z.string().refine((id) => findCalculator(id) !== undefined, 'no such calculator');
 const prose = z.string().transform(holdUnits);

@@ -4,6 +4,7 @@ import { evaluate, type Values } from '../../calculators/formula/evaluate.ts';
 import { fill } from '../../calculators/fill.ts';
 import { fromQuery, toQuery } from '../../calculators/permalink.ts';
 import { solve, useRootFinder } from '../../calculators/solve.ts';
+import { holdUnits } from '../typeset/hold-units.ts';
 import { drawingOf, type Draw } from './drawings.ts';
 import { Fields, nudge } from './fields.ts';
 import { lineOf, type PageData } from './page-data.ts';
@@ -157,7 +158,7 @@ class CalculatorElement extends HTMLElement {
     const { program } = this.#data;
     const texts = program.cautions
       .filter(({ when }) => when === undefined || evaluate(when, values) === 1)
-      .map(({ says }) => fill(says, [...program.given, ...program.steps], values));
+      .map(({ says }) => holdUnits(fill(says, [...program.given, ...program.steps], values)));
     if (texts.join() === this.#warned) return;
     this.#warned = texts.join();
     list.replaceChildren(
@@ -173,7 +174,7 @@ class CalculatorElement extends HTMLElement {
     if (!this.#picture || !this.#data?.figure || !this.#values || !this.#draw) return;
     const { program, figure } = this.#data;
     this.#picture.show(this.#draw(this.#values));
-    this.#caption?.show(fill(figure.caption, [...program.given, ...program.steps], this.#values));
+    this.#caption?.show(holdUnits(fill(figure.caption, [...program.given, ...program.steps], this.#values)));
     if (figure.turn) this.#turning?.show((Number(this.#values[figure.turn.given]) * 180) / Math.PI);
   }
 

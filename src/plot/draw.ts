@@ -34,7 +34,7 @@ export function drawPlot(
     className: 'plot',
     width: 640,
     height: 300,
-    marginLeft: 56,
+    marginLeft: 64,
     marginRight: 28,
     marginBottom: 42,
     x: { label: x.label, labelAnchor: 'center', labelArrow: 'none', tickFormat: plainly },

@@ -5,6 +5,7 @@ import type { Value } from '../../calculators/formula/evaluate.ts';
 import { readInputs } from '../../calculators/inputs.ts';
 import { held, printValue, type Row } from '../../calculators/line.ts';
 import { printSpread } from '../../calculators/uncertainty.ts';
+import { holdUnits } from '../../src/typeset/hold-units.ts';
 import { work, type Worked, type WorkedStep, type Working } from '../../calculators/work.ts';
 import {
   actAndRead,
@@ -119,7 +120,7 @@ export function expectWorked(shown: Shown): Working {
   });
   expect(shown.results).toEqual(shown.results.map((result) => expectedResult(result, working)));
   expect(shown.steps).toEqual(shown.steps.map((step) => expectedStep(step, working)));
-  expect(shown.cautions).toEqual(working.cautions);
+  expect(shown.cautions).toEqual(working.cautions.map(holdUnits));
   return working;
 }
 
