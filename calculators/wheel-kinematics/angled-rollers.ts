@@ -18,7 +18,7 @@ export const angledRollers = defineCalculator({
     v_x,
     v_y,
     withUsual(Omega, '45 deg/s'),
-    omega_max,
+    withUsual(omega_max, '240 rpm'),
   ],
   steps: [
     {

@@ -19,7 +19,9 @@ const most = { loose: 0.1, open: 0.01 };
 
 describe('spreadsheet cells', { timeout: 90_000 }, () => {
   test.each(all)('%s', (_, calculator) => {
-    const near = nearPoints(calculator, 60);
+    // The cells of a root found by further steps are thousands.
+    const heavy = calculator.steps.some((step) => step.kind === 'root' && step.by);
+    const near = nearPoints(calculator, heavy ? 32 : 60);
     const seldom = [...widePoints(calculator, 30), ...specialPoints(calculator, 40)];
     const answers = askCells(calculator, [...near, ...seldom]);
     expect(judge(calculator, seldom, answers.slice(near.length), measure).wrong).toEqual([]);
