@@ -122,7 +122,13 @@ export const hubGrip = defineCalculator({
       formula: '(alpha_h - alpha_s) * d * dTheta',
       why: 'The bore grows like the hub’s material, the shaft like its own.',
     },
-    { name: 'lost', means: 'the same as a share of it', quantity: 'ratio', unit: '%', formula: 'delta_w / delta' },
+    {
+      name: 'lost',
+      means: 'share of the interference that the warmth takes',
+      quantity: 'ratio',
+      unit: '%',
+      formula: 'delta_w / delta',
+    },
     {
       name: 'T_warm',
       means: 'torque that the press fit holds when warm',

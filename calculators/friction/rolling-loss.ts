@@ -82,7 +82,7 @@ export const rollingLoss = defineCalculator({
     },
     {
       name: 'k_tyre',
-      means: 'how many times that this robot has',
+      means: 'rolling resistance of this robot over that of the tyre',
       quantity: 'ratio',
       unit: '',
       formula: 'C_eff / C_tyre',

@@ -99,7 +99,7 @@ export const figures: Readonly<Record<string, FigureSpec>> = {
   straightness: {
     name: 'bent-path',
     caption:
-      'From above, straight ahead up the page. Heading {theta}, a ringed wheel matters most; after {s} the robot is {y_left} to the left of the line, and {y_sensor} if a yaw sensor holds its heading.',
+      'From above, straight ahead up the page. Heading {theta}, a ringed wheel matters most; after {s} the robot is off the line by {y_left}, counted to the left, and by {y_sensor} if a yaw sensor holds its heading.',
     turn: heading,
   },
   'angled-rollers': {

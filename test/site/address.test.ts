@@ -51,6 +51,22 @@ describe('a broken address', () => {
     }),
   );
 
+  test('the unit chosen for a result is in the address, and a link opens with it', () =>
+    visiting(calculatorPage('roll-ratio'), async ({ page }) => {
+      const unit = page.locator('[data-unit-of="omega_roll"]');
+      await unit.evaluate((select: HTMLSelectElement) => {
+        select.value = 'rad/s';
+        select.dispatchEvent(new Event('change', { bubbles: true }));
+      });
+      await expect.poll(() => new URL(page.url()).search, { timeout: 10_000 }).toContain('&omega_roll=rad/s');
+      const shown = page.locator('[data-of="omega_roll"]').first();
+      const before = await shown.innerText();
+      expect(before).toMatch(/rad\/s$/);
+      await page.reload();
+      await expect.poll(() => unit.inputValue()).toBe('rad/s');
+      await expect.poll(() => shown.innerText()).toBe(before);
+    }));
+
   test('what the link left out has its usual value', () =>
     visiting(`${calculatorPage(id)}?r=2.36in`, async ({ page }) => {
       const shown = await new CalculatorOnPage(page).shown();
