@@ -135,3 +135,4 @@ export const p = given('p', 'pitch of the belt, tooth to tooth', 'length', '5 mm
 export const z1 = given('z1', 'teeth of pulley 1, the driving one', 'count', '18', ['4', '1000'], { whole: true });
 export const z2 = given('z2', 'teeth of pulley 2', 'count', '36', ['4', '1000'], { whole: true });
 export const C = given('C', 'distance between the two shafts', 'length', '140 mm', ['1 mm', '100 m']);
+export const h = given('h', 'height of the step', 'length', '8 mm', ['0 mm', '10 m']);

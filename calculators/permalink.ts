@@ -52,17 +52,22 @@ export function fromQuery(calculator: Linkable, pairs: Iterable<readonly [string
   const problems: string[] = [];
   const known = new Set(calculator.given.map((given) => given.name));
   for (const [name, text] of pairs) {
-    const result = calculator.results.includes(name) && calculator.steps.find((step) => step.name === name);
     if (name === editionKey) problems.push(...editionProblems(calculator, text));
-    else if (result) {
-      const { symbol } = findUnit(quantityOf(result.quantity), text) ?? {};
+    else if (texts.has(name) || units.has(name)) {
+      problems.push(`The link gives ${name} more than once; the first is used.`);
+    } else if (known.has(name)) texts.set(name, text);
+    else if (calculator.results.includes(name)) {
+      const symbol = resultUnit(calculator, name, text);
       if (symbol === undefined) problems.push(`The link asks for ${name} in “${text}”, which is no unit of it.`);
       else units.set(name, symbol);
-    } else if (!known.has(name)) problems.push(`The link gives “${name}”, which this calculator does not take.`);
-    else if (texts.has(name)) problems.push(`The link gives ${name} more than once; the first is used.`);
-    else texts.set(name, text);
+    } else problems.push(`The link gives “${name}”, which this calculator does not take.`);
   }
   return { texts: Object.fromEntries(texts), units: Object.fromEntries(units), problems };
+}
+
+function resultUnit({ steps }: Linkable, name: string, text: string): string | undefined {
+  const step = steps.find((one) => one.name === name);
+  return step && findUnit(quantityOf(step.quantity), text)?.symbol;
 }
 
 const editionProblems = ({ edition }: Linkable, text: string): string[] =>

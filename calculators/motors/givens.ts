@@ -32,7 +32,6 @@ export const Theta_max = given('Theta_max', 'limit for the winding', 'Celsius te
   '-20 degC',
   '300 degC',
 ]);
-export const h = given('h', 'height of a step to climb', 'length', '5 mm', ['0 mm', '10 m']);
 export const margin = given('margin', 'margin on the torque', 'ratio', '1.5', ['1', '10']);
 export const work_share = given('work_share', 'share of the stall torque to work at', 'ratio', '40 %', ['5 %', '90 %']);
 export const omega_m = given('omega_m', 'speed of the motor shaft', 'angular velocity', '240 rpm', [

@@ -1,7 +1,7 @@
-import { defineCalculator } from '../calculator.ts';
-import { acc, C_rr, g, m, n, r, slope, v } from '../givens.ts';
+import { defineCalculator, withUsual } from '../calculator.ts';
+import { acc, C_rr, g, m, n, r, slope, v, h } from '../givens.ts';
 import { reachToEdge } from '../step-climbing/edge-steps.ts';
-import { h, margin, work_share } from './givens.ts';
+import { margin, work_share } from './givens.ts';
 import { pushAll, pushFaster, pushRolling, pushUp, worstPushOf, worstTorque } from './push-steps.ts';
 
 export const motorChoice = defineCalculator({
@@ -10,7 +10,7 @@ export const motorChoice = defineCalculator({
   module: 'motors',
   title: 'Motor to look for',
   question: 'Which motor do I need?',
-  given: [m, v, acc, slope, C_rr, h, n, r, margin, work_share, g],
+  given: [m, v, acc, slope, C_rr, withUsual(h, '5 mm'), n, r, margin, work_share, g],
   steps: [
     pushUp,
     pushRolling,

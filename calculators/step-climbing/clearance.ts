@@ -1,7 +1,7 @@
 import { defineCalculator } from '../calculator.ts';
-import { r } from '../givens.ts';
+import { r, h } from '../givens.ts';
 import { lowerThanAxle, reachToEdge } from './edge-steps.ts';
-import { base, h, overhang, under } from './givens.ts';
+import { base, overhang, under } from './givens.ts';
 
 export const clearance = defineCalculator({
   id: 'clearance',

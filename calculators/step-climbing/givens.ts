@@ -1,7 +1,6 @@
 import { given } from '../calculator.ts';
 
 /** Givens of the module on steps, cables and gaps; usual values are those of the demo robot, which is invented. */
-export const h = given('h', 'height of the step', 'length', '8 mm', ['0 mm', '10 m']);
 export const W = given('W', 'weight that the wheel carries', 'force', '29.4 N', ['0.001 N', '100000 N']);
 export const H = given('H', 'level push on the axle from the other wheels', 'force', '12 N', ['0 N', '100000 N']);
 export const d_c = given('d_c', 'diameter of the cable or hose', 'length', '10 mm', ['0.1 mm', '10 m']);

@@ -1,6 +1,6 @@
 import { defineCalculator, withUsual } from '../calculator.ts';
-import { alpha, g, m, mu, q, R, r, T_w, theta, x, y } from '../givens.ts';
-import { h } from './givens.ts';
+import { alpha, g, m, mu, q, R, r, T_w, theta, x, y, h } from '../givens.ts';
+
 import { balanceAtEdge } from './leaving-the-floor.ts';
 import { whoStandsWhere } from './three-wheels.ts';
 

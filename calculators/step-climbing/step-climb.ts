@@ -1,7 +1,7 @@
 import { defineCalculator } from '../calculator.ts';
-import { mu, r } from '../givens.ts';
+import { mu, r, h } from '../givens.ts';
 import { contactAngle, contactMost, heightAt, lowerThanAxle, steepestContact } from './edge-steps.ts';
-import { h, H, W } from './givens.ts';
+import { H, W } from './givens.ts';
 
 export const stepClimb = defineCalculator({
   id: 'step-climb',

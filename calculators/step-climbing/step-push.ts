@@ -1,7 +1,7 @@
 import { defineCalculator } from '../calculator.ts';
-import { r } from '../givens.ts';
+import { r, h } from '../givens.ts';
 import { contactAngle, heightAt, lowerThanAxle } from './edge-steps.ts';
-import { h, W } from './givens.ts';
+import { W } from './givens.ts';
 
 export const stepPush = defineCalculator({
   id: 'step-push',

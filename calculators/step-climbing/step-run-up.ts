@@ -1,7 +1,7 @@
 import { defineCalculator } from '../calculator.ts';
-import { g, r, v } from '../givens.ts';
+import { g, r, v, h } from '../givens.ts';
 import { contactAngle, lowerThanAxle } from './edge-steps.ts';
-import { gyr, h } from './givens.ts';
+import { gyr } from './givens.ts';
 
 export const stepRunUp = defineCalculator({
   id: 'step-run-up',

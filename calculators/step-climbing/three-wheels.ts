@@ -1,3 +1,4 @@
+import { towardsWheel } from '../friction/load-steps.ts';
 import { across, along } from '../wheel-kinematics/wheel-steps.ts';
 
 /**
@@ -134,12 +135,13 @@ export const whoStandsWhere = [
     unit: 'mm',
     formula: 'y * cos(theta) - x * sin(theta) + R * s_k',
   },
+  towardsWheel,
   {
     name: 'N_level',
     means: 'load on each wheel before the step',
     quantity: 'force',
     unit: 'N',
-    formula: 'W_r / 3 * (1 + 2 * (x * cos(alpha_i) + y * sin(alpha_i)) / R)',
+    formula: 'W_r / 3 * (1 + 2 * x_i / R)',
   },
   { name: 'N_least', means: 'least load', brief: true, quantity: 'force', unit: 'N', formula: 'min(N_level)' },
 ] as const;

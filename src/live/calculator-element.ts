@@ -185,7 +185,9 @@ class CalculatorElement extends HTMLElement {
 
   /** A link says what is shown when it is used; until then it may be a moment behind. */
   #showLink(): void {
-    for (const link of this.querySelectorAll<HTMLAnchorElement>('a[data-link]')) link.search = this.#query();
+    const query = this.#query();
+    if (!query) return;
+    for (const link of this.querySelectorAll<HTMLAnchorElement>('a[data-link]')) link.search = query;
   }
 
   /** What may follow a moment later: the address, the plot, the spoken result. */

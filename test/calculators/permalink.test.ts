@@ -84,6 +84,7 @@ describe('what is wrong with a link', () => {
     ['__proto__=3', ['The link gives “__proto__”, which this calculator does not take.']],
     ['constructor=3', ['The link gives “constructor”, which this calculator does not take.']],
     ['M=furlongs', ['The link asks for M in “furlongs”, which is no unit of it.']],
+    ['M=N.m&M=N.cm', ['The link gives M more than once; the first is used.']],
     ['w=mm/s', ['The link gives “w”, which this calculator does not take.']],
     ['v=1m/s&v=2m/s', ['The link gives v more than once; the first is used.']],
   ])('“%s”', (query, problems) => {

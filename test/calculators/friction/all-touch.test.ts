@@ -3,10 +3,7 @@ import { expect, test } from 'vitest';
 import { allTouch } from '../../../calculators/friction/all-touch.ts';
 import { worked } from '../wheel-kinematics/worked.ts';
 import { ring, springLoads } from './spring-legs.ts';
-
-/** Evenly spread: doubles of their own accord are mostly tiny. */
-const between = (min: number, max: number) =>
-  fc.integer({ min: 0, max: 1_000_000 }).map((k) => min + ((max - min) * k) / 1_000_000);
+import { between } from '../evenly.ts';
 
 test.each([3, 4, 5, 6, 8])('%i wheels, against springs that push and never pull', (n) => {
   fc.assert(

@@ -5,10 +5,7 @@ import { rollingLoss } from '../../../calculators/friction/rolling-loss.ts';
 import { tiltTest } from '../../../calculators/friction/tilt-test.ts';
 import { traction } from '../../../calculators/friction/traction.ts';
 import { degree, worked } from '../wheel-kinematics/worked.ts';
-
-/** Evenly spread: doubles of their own accord are mostly tiny. */
-const between = (min: number, max: number) =>
-  fc.integer({ min: 0, max: 1_000_000 }).map((k) => min + ((max - min) * k) / 1_000_000);
+import { between } from '../evenly.ts';
 
 describe('tilt-test', () => {
   test('both ways to measure one board agree', () => {

@@ -3,10 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { mostGrip } from '../../../calculators/friction/most-grip.ts';
 import { degree, worked } from '../wheel-kinematics/worked.ts';
 import { most } from './simplex.ts';
-
-/** Evenly spread: doubles of their own accord are mostly tiny. */
-const between = (min: number, max: number) =>
-  fc.integer({ min: 0, max: 1_000_000 }).map((k) => min + ((max - min) * k) / 1_000_000);
+import { between } from '../evenly.ts';
 
 interface Robot {
   readonly n: number;

@@ -4,10 +4,8 @@ import { traction } from '../../../calculators/friction/traction.ts';
 import { stopping } from '../../../calculators/motors/stopping.ts';
 import { contactsOf, hardest } from '../motors/three-legs.ts';
 import { degree, worked } from '../wheel-kinematics/worked.ts';
+import { between } from '../evenly.ts';
 
-/** Evenly spread: doubles of their own accord are mostly tiny. */
-const between = (min: number, max: number) =>
-  fc.integer({ min: 0, max: 1_000_000 }).map((k) => min + ((max - min) * k) / 1_000_000);
 const robots = fc.record({
   alpha: between(-3, 3),
   theta: between(-3, 3),

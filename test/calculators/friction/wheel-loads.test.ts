@@ -3,10 +3,8 @@ import { describe, expect, test } from 'vitest';
 import { wheelLoads } from '../../../calculators/friction/wheel-loads.ts';
 import { degree, worked } from '../wheel-kinematics/worked.ts';
 import { ring, springLoads } from './spring-legs.ts';
+import { between } from '../evenly.ts';
 
-/** Evenly spread: doubles of their own accord are mostly tiny. */
-const between = (min: number, max: number) =>
-  fc.integer({ min: 0, max: 1_000_000 }).map((k) => min + ((max - min) * k) / 1_000_000);
 const still = { acc: 0, slope: 0, x: 0, y: 0, z: 0 };
 
 describe('against springs that push and never pull', () => {
